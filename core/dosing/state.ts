@@ -1,0 +1,40 @@
+/** Plans, and what is known of each night. */
+import type { Day } from '../basis/days.ts'
+import type { FoodId, PlanId, TankId } from '../basis/ids.ts'
+import type { Moment } from '../basis/zones.ts'
+import { inForce } from '../ledger/snapshot.ts'
+import { type Stamp, writtenBy } from '../ledger/stamp.ts'
+import type { PlanMade } from './facts.ts'
+
+export type NightMark = {
+  readonly what: 'given' | 'skipped' | 'unknown'
+  readonly entry: Stamp
+  readonly at: Moment
+  /** Microlitres that reached the tank; 0 unless given. */
+  readonly amount: number
+}
+/** Night to what was recorded for it, in the order it happened. */
+export type Nights = ReadonlyMap<Day, readonly NightMark[]>
+
+export type DosingState = {
+  readonly plans: ReadonlyMap<PlanId, readonly PlanMade[]>
+  readonly nights: ReadonlyMap<PlanId, Nights>
+  /** The last night of each plan that anything is known of. */
+  readonly lastNight: ReadonlyMap<PlanId, Day>
+}
+
+export const planAt = ({ plans }: DosingState, plan: PlanId, now: Moment): PlanMade | undefined =>
+  inForce(plans.get(plan) ?? [], now)
+
+export const plansAt = ({ plans }: DosingState, now: Moment): readonly PlanMade[] =>
+  [...plans.values()].flatMap((made) => inForce(made, now) ?? [])
+
+export const planFor = (state: DosingState, tank: TankId, food: FoodId, now: Moment): PlanMade | undefined =>
+  plansAt(state, now).find((plan) => plan.tank === tank && plan.food === food)
+
+export const marksOf = ({ nights }: DosingState, plan: PlanId, night: Day): readonly NightMark[] =>
+  nights.get(plan)?.get(night) ?? []
+
+/** Two or more doses for one night, written by different phones: logged twice, or given twice. */
+export const fromTwoPhones = (marks: readonly NightMark[]): boolean =>
+  new Set(marks.filter(({ what }) => what === 'given').map(({ entry }) => writtenBy(entry))).size > 1

@@ -1,0 +1,172 @@
+/** What is recorded of food: what a food is, the doors it stands behind, bottles, portions, and what became of them. */
+import type { BottleUnit, Microlitres, WaterAmount } from '../basis/amounts.ts'
+import type { Day, Span } from '../basis/days.ts'
+import type { BottleId, FoodId, LotId, PlaceId } from '../basis/ids.ts'
+import type { Moment } from '../basis/zones.ts'
+
+/** Only a fresh non-viable concentrate is promised a life in the freezer. */
+export type FoodKind = 'freshNonViable' | 'live' | 'shelfStable'
+
+/** So much food for so much water. */
+export type DoseBand = { readonly low: Microlitres; readonly high: Microlitres; readonly per: WaterAmount }
+
+/** A whole snapshot. */
+export type FoodDescribed = {
+  readonly kind: 'foodDescribed'
+  readonly at: Moment
+  readonly food: FoodId
+  readonly name: string
+  readonly sort: FoodKind
+  readonly band: DoseBand
+  readonly everyNights: number
+  readonly fridgeLife: Span
+  readonly countsFrom: 'bottling' | 'arrival' | 'opening'
+  /** Absent: no freezer life is promised. */
+  readonly freezerLife?: Span
+  /** Hours between shakes of a bottle in the fridge. Absent: needs none. */
+  readonly shakeHours?: number
+  /** What stays on a bottle's walls, a share of what was in it, 0 to 0.2. */
+  readonly residueShare: number
+}
+
+export type Door = 'fridge' | 'freezer'
+/** A whole snapshot. */
+export type PlaceDescribed = {
+  readonly kind: 'placeDescribed'
+  readonly at: Moment
+  readonly place: PlaceId
+  readonly name: string
+  readonly door: Door
+}
+
+/** Whole minor units (pence, cents). Absent means not known; free is said. */
+export type Price = { readonly minor: number; readonly currency: string } | 'free'
+
+export type BottleRecorded = {
+  readonly kind: 'bottleRecorded'
+  readonly at: Moment
+  readonly bottle: BottleId
+  readonly food: FoodId
+  /** As bought, the way the label says it. */
+  readonly size: { readonly value: number; readonly unit: BottleUnit }
+  /** What was in it at that moment. */
+  readonly contents: Microlitres
+  readonly about: boolean
+  readonly bottledOn?: Day
+  readonly receivedOn?: Day
+  /** Absent: still sealed. */
+  readonly openedOn?: Day
+  readonly useBy?: Day
+  readonly price?: Price
+  readonly place: PlaceId
+}
+
+export type BottleOpened = {
+  readonly kind: 'bottleOpened'
+  readonly at: Moment
+  readonly bottle: BottleId
+  readonly openedOn: Day
+}
+
+/** Nothing usable is left; what the book still has is residue. */
+export type BottleFinished = { readonly kind: 'bottleFinished'; readonly at: Moment; readonly bottle: BottleId }
+
+export type BottlesShaken = {
+  readonly kind: 'bottlesShaken'
+  readonly at: Moment
+  readonly bottles: readonly BottleId[]
+}
+
+/** A tray as cut: rows × columns, of which `filled` wells were filled. */
+export type Tray = { readonly rows: number; readonly columns: number; readonly filled: number }
+export type Kept = { readonly as: 'trays'; readonly trays: readonly Tray[] } | { readonly as: 'loose' }
+
+type Portions = {
+  readonly at: Moment
+  readonly lot: LotId
+  readonly food: FoodId
+  /** The lot's own mark, as written on the bag. */
+  readonly mark: string
+  readonly portions: number
+  readonly each: Microlitres
+  readonly frozenOn: Day
+  readonly kept: Kept
+  readonly place: PlaceId
+}
+
+/** One act: liquid leaves the bottle and portions are in the freezer. Never two entries that an export could part. */
+export type PortionsFrozen = Portions & {
+  readonly kind: 'portionsFrozen'
+  readonly bottle: BottleId
+  /** What left the bottle: portions, drips and all. */
+  readonly taken: Microlitres
+  /** Frozen after its last good day in the fridge. */
+  readonly late: boolean
+}
+
+/** Portions that were there already: no bottle, no history asked. */
+export type PortionsOnHand = Portions & {
+  readonly kind: 'portionsOnHand'
+  /** The freezing day is a guess, taken as the earliest it can be. */
+  readonly about: boolean
+}
+
+/** An observation: the figure is reset here, later changes apply on top. Carries the book figure she saw. */
+export type PortionsCounted = {
+  readonly kind: 'portionsCounted'
+  readonly at: Moment
+  readonly lot: LotId
+  readonly counted: number
+  readonly book: number
+  readonly why?: string
+}
+export type LiquidMeasured = {
+  readonly kind: 'liquidMeasured'
+  readonly at: Moment
+  readonly bottle: BottleId
+  readonly left: Microlitres
+  readonly book: Microlitres
+  readonly why?: string
+}
+
+/** Dropped or spoilt; thrown away on purpose. */
+export type Fate = 'lost' | 'discarded'
+export type PortionsGone = {
+  readonly kind: 'portionsGone'
+  readonly at: Moment
+  readonly lot: LotId
+  readonly count: number
+  readonly fate: Fate
+  readonly why?: string
+}
+/** More than the book knew of. */
+export type PortionsFound = {
+  readonly kind: 'portionsFound'
+  readonly at: Moment
+  readonly lot: LotId
+  readonly count: number
+  readonly why?: string
+}
+export type LiquidGone = {
+  readonly kind: 'liquidGone'
+  readonly at: Moment
+  readonly bottle: BottleId
+  readonly amount: Microlitres
+  readonly fate: Fate
+  readonly why?: string
+}
+
+export type FoodFact =
+  | FoodDescribed
+  | PlaceDescribed
+  | BottleRecorded
+  | BottleOpened
+  | BottleFinished
+  | BottlesShaken
+  | PortionsFrozen
+  | PortionsOnHand
+  | PortionsCounted
+  | LiquidMeasured
+  | PortionsGone
+  | PortionsFound
+  | LiquidGone

@@ -1,0 +1,181 @@
+/**
+ * Makes of food and dose facts what food/state.ts describes. Bottles and lots are known before any change is applied, since
+ * a merged phone's clock may put the change first; a change dated before something was first *seen* is already in the
+ * figure she saw, and does not count again.
+ */
+import type { BottleId, FoodId, LotId, PlaceId } from '../basis/ids.ts'
+import type { Moment } from '../basis/zones.ts'
+import type { DoseGiven } from '../dosing/facts.ts'
+import type { Entry } from '../ledger/entry.ts'
+import { gather } from '../ledger/gather.ts'
+import type { Stamp } from '../ledger/stamp.ts'
+import type { FoodDescribed, FoodFact, PlaceDescribed } from './facts.ts'
+import type { Bottle, Fed, Lot, Observation } from './state.ts'
+
+type Growing<Thing> = { -readonly [Key in keyof Thing]: Key extends 'observations' ? Observation[] : Thing[Key] }
+
+export const emptyFood = () => ({
+  foods: new Map<FoodId, FoodDescribed[]>(),
+  places: new Map<PlaceId, PlaceDescribed[]>(),
+  bottles: new Map<BottleId, Growing<Bottle>>(),
+  lots: new Map<LotId, Growing<Lot>>(),
+  fed: new Map<FoodId, Fed>(),
+  /** Entries that name a bottle or lot the ledger does not have. */
+  strangers: [] as { entry: Stamp; thing: BottleId | LotId }[],
+})
+type Folding = ReturnType<typeof emptyFood>
+
+/** First pass: what exists. */
+export const introduceFood = (state: Folding, { id, fact }: Entry<FoodFact>) => {
+  switch (fact.kind) {
+    case 'foodDescribed':
+      return gather(state.foods, fact.food, fact)
+    case 'placeDescribed':
+      return gather(state.places, fact.place, fact)
+    case 'bottleRecorded':
+      state.bottles.set(fact.bottle, {
+        id: fact.bottle,
+        entry: id,
+        recorded: fact,
+        openedOn: fact.openedOn,
+        left: fact.contents,
+        lastSeen: fact.contents,
+        finished: false,
+        shakenAt: undefined,
+        frozen: 0,
+        fed: 0,
+        gone: 0,
+        observations: [],
+      })
+      return
+    case 'portionsFrozen':
+    case 'portionsOnHand':
+      state.lots.set(fact.lot, {
+        id: fact.lot,
+        entry: id,
+        made: fact,
+        left: fact.portions,
+        fed: 0,
+        gone: 0,
+        observations: [],
+      })
+      return
+    case 'bottleOpened':
+    case 'bottleFinished':
+    case 'bottlesShaken':
+    case 'portionsCounted':
+    case 'liquidMeasured':
+    case 'portionsGone':
+    case 'portionsFound':
+    case 'liquidGone':
+      return
+    default:
+      fact satisfies never
+  }
+}
+
+const bottleOf = (state: Folding, entry: Stamp, id: BottleId): Growing<Bottle> | undefined => {
+  const bottle = state.bottles.get(id)
+  if (!bottle) state.strangers.push({ entry, thing: id })
+  return bottle
+}
+const lotOf = (state: Folding, entry: Stamp, id: LotId): Growing<Lot> | undefined => {
+  const lot = state.lots.get(id)
+  if (!lot) state.strangers.push({ entry, thing: id })
+  return lot
+}
+const seenAfter = (bottle: Growing<Bottle>, at: Moment): boolean => at < bottle.recorded.at
+const countedAfter = ({ made }: Growing<Lot>, at: Moment): boolean => made.kind === 'portionsOnHand' && at < made.at
+
+const pour = (bottle: Growing<Bottle>, at: Moment, amount: number, as: 'frozen' | 'fed' | 'gone') => {
+  if (!seenAfter(bottle, at)) bottle.left -= amount
+  bottle[as] += amount
+}
+const take = (lot: Growing<Lot>, at: Moment, count: number, as: 'fed' | 'gone') => {
+  if (!countedAfter(lot, at)) lot.left -= count
+  lot[as] += count
+}
+
+/** Second pass, in the order things happened: what changed. */
+export const changeFood = (state: Folding, { id, fact }: Entry<FoodFact>) => {
+  switch (fact.kind) {
+    case 'portionsFrozen': {
+      const bottle = bottleOf(state, id, fact.bottle)
+      if (bottle) pour(bottle, fact.at, fact.taken, 'frozen')
+      return
+    }
+    case 'bottleOpened': {
+      const bottle = bottleOf(state, id, fact.bottle)
+      if (bottle) bottle.openedOn = fact.openedOn
+      return
+    }
+    case 'bottleFinished': {
+      const bottle = bottleOf(state, id, fact.bottle)
+      if (bottle) bottle.finished = true
+      return
+    }
+    case 'bottlesShaken':
+      for (const shaken of fact.bottles) {
+        const bottle = bottleOf(state, id, shaken)
+        if (bottle) bottle.shakenAt = fact.at
+      }
+      return
+    case 'portionsCounted': {
+      const lot = lotOf(state, id, fact.lot)
+      if (!lot) return
+      lot.observations.push({ entry: id, at: fact.at, found: fact.counted, bookThen: fact.book, bookNow: lot.left })
+      lot.left = fact.counted
+      return
+    }
+    case 'liquidMeasured': {
+      const bottle = bottleOf(state, id, fact.bottle)
+      if (!bottle) return
+      bottle.observations.push({ entry: id, at: fact.at, found: fact.left, bookThen: fact.book, bookNow: bottle.left })
+      bottle.left = fact.left
+      bottle.lastSeen = fact.left
+      bottle.finished = false
+      return
+    }
+    case 'portionsGone': {
+      const lot = lotOf(state, id, fact.lot)
+      if (lot) take(lot, fact.at, fact.count, 'gone')
+      return
+    }
+    case 'portionsFound': {
+      const lot = lotOf(state, id, fact.lot)
+      if (lot) lot.left += fact.count
+      return
+    }
+    case 'liquidGone': {
+      const bottle = bottleOf(state, id, fact.bottle)
+      if (bottle) pour(bottle, fact.at, fact.amount, 'gone')
+      return
+    }
+    case 'foodDescribed':
+    case 'placeDescribed':
+    case 'bottleRecorded':
+    case 'portionsOnHand':
+      return
+    default:
+      fact satisfies never
+  }
+}
+
+/** A dose leaves the bottle or lot it came from, and is added to what its food has done. */
+export const feed = (state: Folding, { id, fact }: Entry<DoseGiven>) => {
+  for (const taken of fact.taken) {
+    if (taken.from === 'bottle') {
+      const bottle = bottleOf(state, id, taken.bottle)
+      if (bottle) pour(bottle, fact.at, taken.amount, 'fed')
+    } else {
+      const lot = lotOf(state, id, taken.lot)
+      if (lot) take(lot, fact.at, taken.count, 'fed')
+    }
+  }
+  const before = state.fed.get(fact.food)
+  const amount = fact.served.reduce((sum, part) => sum + part.amount, 0)
+  state.fed.set(fact.food, {
+    doses: (before?.doses ?? 0) + fact.served.length,
+    amount: (before?.amount ?? 0) + amount,
+  })
+}

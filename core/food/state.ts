@@ -1,0 +1,112 @@
+/** Food as the ledger tells it: what there is, where, and until when it is good. */
+import type { Microlitres } from '../basis/amounts.ts'
+import { addMonths, addSpan, type Day, earlier } from '../basis/days.ts'
+import type { BottleId, FoodId, LotId, PlaceId } from '../basis/ids.ts'
+import type { Moment } from '../basis/zones.ts'
+import { inForce } from '../ledger/snapshot.ts'
+import type { Stamp } from '../ledger/stamp.ts'
+import type { BottleRecorded, FoodDescribed, PlaceDescribed, PortionsFrozen, PortionsOnHand } from './facts.ts'
+
+/** A count or measurement by hand, with the gap she saw and the gap as the book now has it. */
+export type Observation = {
+  readonly entry: Stamp
+  readonly at: Moment
+  readonly found: number
+  readonly bookThen: number
+  readonly bookNow: number
+}
+
+export type Bottle = {
+  readonly id: BottleId
+  readonly entry: Stamp
+  readonly recorded: BottleRecorded
+  readonly openedOn: Day | undefined
+  /** Microlitres by the book; below zero when more left it than it held. */
+  readonly left: number
+  /** What was last seen in it by eye; residue is a share of this. */
+  readonly lastSeen: number
+  readonly finished: boolean
+  readonly shakenAt: Moment | undefined
+  /** Microlitres that became portions, that reached tanks, that were spilt or thrown away. */
+  readonly frozen: number
+  readonly fed: number
+  readonly gone: number
+  readonly observations: readonly Observation[]
+}
+
+export type Lot = {
+  readonly id: LotId
+  readonly entry: Stamp
+  readonly made: PortionsFrozen | PortionsOnHand
+  /** Portions by the book; below zero when more were taken than it knew of. */
+  readonly left: number
+  readonly fed: number
+  readonly gone: number
+  readonly observations: readonly Observation[]
+}
+
+/** What a food has done so far. */
+export type Fed = { readonly doses: number; readonly amount: number }
+
+export type FoodState = {
+  readonly foods: ReadonlyMap<FoodId, readonly FoodDescribed[]>
+  readonly places: ReadonlyMap<PlaceId, readonly PlaceDescribed[]>
+  readonly bottles: ReadonlyMap<BottleId, Bottle>
+  readonly lots: ReadonlyMap<LotId, Lot>
+  readonly fed: ReadonlyMap<FoodId, Fed>
+}
+
+export const foodAt = ({ foods }: FoodState, food: FoodId, now: Moment): FoodDescribed | undefined =>
+  inForce(foods.get(food) ?? [], now)
+export const placeAt = ({ places }: FoodState, place: PlaceId, now: Moment): PlaceDescribed | undefined =>
+  inForce(places.get(place) ?? [], now)
+
+/** Balances are carried raw and shown as never below zero. */
+export const portionsLeft = (lot: Lot): number => Math.max(0, lot.left)
+export const liquidLeft = (bottle: Bottle): Microlitres => Math.max(0, bottle.left) as Microlitres
+
+/** What stays on the walls and will never be poured. */
+export const residueOf = (bottle: Bottle, food: FoodDescribed): Microlitres =>
+  Math.round(bottle.lastSeen * food.residueShare) as Microlitres
+/** What can still be dosed or frozen. */
+export const usableLiquid = (bottle: Bottle, food: FoodDescribed): Microlitres =>
+  (bottle.finished ? 0 : Math.max(0, bottle.left - residueOf(bottle, food))) as Microlitres
+
+export type Opened = Pick<BottleRecorded, 'bottledOn' | 'receivedOn' | 'useBy'> & {
+  readonly openedOn?: Day | undefined
+}
+
+/**
+ * The last day a bottle is good in the fridge, that day included. The food's life runs from the day its maker counts from,
+ * or the next one known; an earlier printed date wins, and on a bottle still sealed the printed date alone rules.
+ * Undefined when no date is known. Calendar months, clamped: common practice, no source.
+ */
+export const lastGoodInFridge = (bottle: Opened, food: FoodDescribed): Day | undefined => {
+  if (!bottle.openedOn && bottle.useBy) return bottle.useBy
+  const { bottledOn, receivedOn, openedOn } = bottle
+  const from =
+    food.countsFrom === 'bottling'
+      ? (bottledOn ?? receivedOn ?? openedOn)
+      : food.countsFrom === 'arrival'
+        ? (receivedOn ?? openedOn)
+        : openedOn
+  const counted = from && addSpan(from, food.fridgeLife)
+  return counted && bottle.useBy ? earlier(counted, bottle.useBy) : (counted ?? bottle.useBy)
+}
+
+/** Months a food keeps when it went into the freezer after its last good day in the fridge. Our own judgement. */
+export const lateFreezerMonths = 12
+
+export type Freezing = { readonly frozenOn: Day; readonly late: boolean }
+
+/** The last day frozen portions are good. Undefined where the food is promised no life in the freezer. */
+export const lastGoodFrozen = ({ frozenOn, late }: Freezing, food: FoodDescribed): Day | undefined => {
+  if (!food.freezerLife) return undefined
+  const whole = addSpan(frozenOn, food.freezerLife)
+  return late ? earlier(whole, addMonths(frozenOn, lateFreezerMonths)) : whole
+}
+
+export const bottleLastGood = (bottle: Bottle, food: FoodDescribed): Day | undefined =>
+  lastGoodInFridge({ ...bottle.recorded, openedOn: bottle.openedOn }, food)
+export const lotLastGood = ({ made }: Lot, food: FoodDescribed): Day | undefined =>
+  lastGoodFrozen({ frozenOn: made.frozenOn, late: made.kind === 'portionsFrozen' && made.late }, food)

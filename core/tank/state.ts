@@ -1,0 +1,65 @@
+/** Tanks as the ledger tells them, how much water they hold, and which night a moment belongs to. */
+import { litres, type WaterAmount } from '../basis/amounts.ts'
+import { addDays, type Day } from '../basis/days.ts'
+import type { TankId } from '../basis/ids.ts'
+import { type ClockTime, clockMinutes, type Moment, momentAt, wallClock, type Zone } from '../basis/zones.ts'
+import { inForce } from '../ledger/snapshot.ts'
+import type { InsideMeasures, TankDescribed, TankWater } from './facts.ts'
+
+export type TankState = {
+  /** Every description of each tank, in order. */
+  readonly tanks: ReadonlyMap<TankId, readonly TankDescribed[]>
+}
+
+export const tankAt = ({ tanks }: TankState, tank: TankId, now: Moment): TankDescribed | undefined =>
+  inForce(tanks.get(tank) ?? [], now)
+
+/** Every tank as it is described at a moment, by name. */
+export const tanksAt = ({ tanks }: TankState, now: Moment): readonly TankDescribed[] =>
+  [...tanks.values()]
+    .flatMap((described) => inForce(described, now) ?? [])
+    .sort((a, b) => a.name.localeCompare(b.name) || (a.tank < b.tank ? -1 : 1))
+
+const display = ({ shape }: InsideMeasures): number =>
+  shape.form === 'rectangle'
+    ? (shape.length * shape.width * shape.waterline) / 1000
+    : (Math.PI * (shape.diameter / 2) ** 2 * shape.waterline) / 1000
+
+/**
+ * The true volume in litres: a measured fill; else inside length × width × waterline (or πr²h) less the share of rock and
+ * sand, plus the running water of the sump. Geometry, no source needed; the share is the keeper's own estimate.
+ */
+export const trueWater = ({ measured, inside }: TankWater): WaterAmount | undefined => {
+  if (measured) return measured
+  if (!inside) return undefined
+  return { value: display(inside) * (1 - inside.solids) + (inside.sump ? litres(inside.sump) : 0), unit: 'L' }
+}
+
+/** The volume doses are reckoned on: the one she goes by, unless she chose the true one. */
+export const doseWater = (water: TankWater): WaterAmount | undefined =>
+  water.doseBy === 'true' ? (trueWater(water) ?? water.stated) : (water.stated ?? trueWater(water))
+
+type Nights = { readonly zone: Zone; readonly lightsOut: ClockTime }
+const halfDay = 720
+/** Lamps that go out before six belong to the evening before; later, to a tank whose day is turned round. */
+const smallHours = 360
+
+/**
+ * The night a moment belongs to, as the date of its evening. The cut lies opposite lights-out on the dial, so that with
+ * lights-out at 21:00 one night runs from 09:00 to 08:59. By the wall clock: subtracting hours names the wrong night when
+ * the clocks change.
+ */
+export const nightOf = (at: Moment, { zone, lightsOut }: Nights): Day => {
+  const wall = wallClock(at, zone)
+  const out = clockMinutes(lightsOut)
+  const afterCut = wall.minutes >= (out + halfDay) % 1440
+  const turnedRound = out >= smallHours && out < halfDay
+  const evening = turnedRound ? (afterCut ? 1 : 0) : afterCut ? 0 : -1
+  return addDays(wall.day, evening)
+}
+
+/** When the lamp goes out in a night. */
+export const lightsOutOf = (night: Day, { zone, lightsOut }: Nights): Moment => {
+  const out = clockMinutes(lightsOut)
+  return momentAt(out < smallHours ? addDays(night, 1) : night, out, zone)
+}

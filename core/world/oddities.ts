@@ -1,0 +1,110 @@
+/**
+ * What does not add up. Nothing here was refused or dropped: each is kept and shown as a question. Settling one is a fact
+ * of its own, or whatever mends its cause: a count, a strike-out.
+ */
+import type { Day } from '../basis/days.ts'
+import type { BottleId, LotId, PlanId } from '../basis/ids.ts'
+import type { DosingState } from '../dosing/state.ts'
+import { fromTwoPhones } from '../dosing/state.ts'
+import type { FoodState, Observation } from '../food/state.ts'
+import type { Entry } from '../ledger/entry.ts'
+import { clockGrace } from '../ledger/snapshot.ts'
+import { type Stamp, writtenAt } from '../ledger/stamp.ts'
+import type { Fact } from './facts.ts'
+
+export type Oddity = { readonly key: string; readonly entries: readonly Stamp[] } & (
+  | { readonly what: 'trayEmptierThanBook'; readonly lot: LotId; readonly short: number }
+  | { readonly what: 'bottleEmptierThanBook'; readonly bottle: BottleId; readonly short: number }
+  | { readonly what: 'loggedTwice'; readonly plan: PlanId; readonly night: Day }
+  | { readonly what: 'unknownStock'; readonly thing: BottleId | LotId }
+  | { readonly what: 'unknownPlan'; readonly plan: PlanId }
+  | { readonly what: 'aheadOfItsWriting' }
+  | { readonly what: 'countGapMoved'; readonly thing: BottleId | LotId; readonly seen: Observation }
+)
+
+const gapMoved = (thing: BottleId | LotId, observations: readonly Observation[]): Oddity[] =>
+  observations
+    .filter((seen) => seen.bookNow !== seen.bookThen)
+    .map((seen) => ({
+      what: 'countGapMoved',
+      key: `countGapMoved:${seen.entry}:${seen.bookNow}`,
+      entries: [seen.entry],
+      thing,
+      seen,
+    }))
+
+const stockOddities = ({ lots, bottles }: FoodState): Oddity[] => [
+  ...[...lots.values()].flatMap((lot): Oddity[] => [
+    ...(lot.left < 0
+      ? ([
+          {
+            what: 'trayEmptierThanBook',
+            key: `trayEmptierThanBook:${lot.id}:${lot.left}`,
+            entries: [lot.entry],
+            lot: lot.id,
+            short: -lot.left,
+          },
+        ] as const)
+      : []),
+    ...gapMoved(lot.id, lot.observations),
+  ]),
+  ...[...bottles.values()].flatMap((bottle): Oddity[] => [
+    ...(bottle.left < 0
+      ? ([
+          {
+            what: 'bottleEmptierThanBook',
+            key: `bottleEmptierThanBook:${bottle.id}:${bottle.left}`,
+            entries: [bottle.entry],
+            bottle: bottle.id,
+            short: -bottle.left,
+          },
+        ] as const)
+      : []),
+    ...gapMoved(bottle.id, bottle.observations),
+  ]),
+]
+
+const nightOddities = ({ nights, plans }: DosingState): Oddity[] =>
+  [...nights].flatMap(([plan, known]): Oddity[] => [
+    ...(plans.has(plan)
+      ? []
+      : [
+          {
+            what: 'unknownPlan' as const,
+            key: `unknownPlan:${plan}`,
+            entries: [...known.values()].flat().map(({ entry }) => entry),
+            plan,
+          },
+        ]),
+    ...[...known].flatMap(([night, marks]): Oddity[] => {
+      if (marks.length < 2 || !fromTwoPhones(marks)) return []
+      const entries = marks.filter(({ what }) => what === 'given').map(({ entry }) => entry)
+      return [{ what: 'loggedTwice', key: `loggedTwice:${[...entries].sort().join('+')}`, entries, plan, night }]
+    }),
+  ])
+
+/** Dated more than the grace after it was written: a wrong day, or a clock put right since. */
+const aheadOfTheirWriting = (entries: readonly Entry<Fact>[]): Oddity[] =>
+  entries
+    .filter(({ id, fact }) => fact.at > writtenAt(id) + clockGrace)
+    .map(({ id }) => ({ what: 'aheadOfItsWriting', key: `aheadOfItsWriting:${id}`, entries: [id] }))
+
+export const findOddities = (
+  state: FoodState & DosingState,
+  standing: readonly Entry<Fact>[],
+  strangers: readonly { readonly entry: Stamp; readonly thing: BottleId | LotId }[],
+  settled: ReadonlySet<string>,
+): readonly Oddity[] =>
+  [
+    ...nightOddities(state),
+    ...stockOddities(state),
+    ...strangers.map(
+      ({ entry, thing }): Oddity => ({
+        what: 'unknownStock',
+        key: `unknownStock:${entry}:${thing}`,
+        entries: [entry],
+        thing,
+      }),
+    ),
+    ...aheadOfTheirWriting(standing),
+  ].filter(({ key }) => !settled.has(key))
