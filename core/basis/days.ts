@@ -33,12 +33,8 @@ export const addDays = (from: Day, days: number): Day => dayFromNumber(dayNumber
 export const daysBetween = (from: Day, to: Day): number => dayNumber(to) - dayNumber(from)
 
 /** Calendar months, clamped to the end of a shorter month: 31 December and two months is 28 (or 29) February. */
-export const addMonths = (from: Day, months: number): Day => {
-  const [year = 0, month = 1, date = 1] = from.split('-').map(Number)
-  return addCalendarMonths(new TZDate(year, month - 1, date, 12, 0, 'UTC'), months)
-    .toISOString()
-    .slice(0, 10) as Day
-}
+export const addMonths = (from: Day, months: number): Day =>
+  new Date(+addCalendarMonths(new TZDate(dayNumber(from) * dayLength, 'UTC'), months)).toISOString().slice(0, 10) as Day
 
 /** A length of time as a label gives it. */
 export type Span = { readonly count: number; readonly unit: 'days' | 'months' }

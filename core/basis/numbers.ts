@@ -15,7 +15,8 @@ export const readNumber = (typed: string): Result<number, NumberRefusal> => {
   const text = typed.trim().replace(/(?<=\d)[\s\u00a0\u202f'’](?=\d{3}(?!\d))/g, '')
   if (text === '') return refuse({ why: 'empty' })
   const shape = /^([-−]?)([\d.,]*\d[\d.,]*)$/.exec(text)
-  if (!shape) return refuse({ why: 'notANumber', typed })
+  // Three hundred digits would read as infinity.
+  if (!shape || text.length > 40) return refuse({ why: 'notANumber', typed })
   const sign = shape[1] ? -1 : 1
   const digits = shape[2] ?? ''
   const marks = digits.replace(/\d/g, '')

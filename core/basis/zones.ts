@@ -1,7 +1,9 @@
 /** Moments, and what the wall clock of a zone shows at them. */
-import { TZDate, tzOffset } from '@date-fns/tz'
+import { tzOffset } from '@date-fns/tz'
 import type { Branded } from './brand.ts'
 import { type Day, dayFromNumber, dayNumber } from './days.ts'
+
+const dayLength = 86_400_000
 
 /** Milliseconds since 1970 in UTC. */
 export type Moment = Branded<number, 'Moment'>
@@ -9,9 +11,14 @@ export const moment = (milliseconds: number): Moment => milliseconds as Moment
 
 /** An IANA zone name. */
 export type Zone = Branded<string, 'Zone'>
-/** True for a zone this machine knows. A bare offset is not a zone: it has no clock changes. */
+/**
+ * True for a zone this machine knows. A bare offset is not a zone: it has no clock changes. `tzOffset` alone says yes to
+ * "UTC+05:00", where it falls back to reading the offset, and to "constructor", which its cache inherits.
+ */
 export const isZone = (text: string): text is Zone =>
-  /^[A-Za-z]/.test(text) && text.length < 65 && !Number.isNaN(tzOffset(text, new Date(0)))
+  /^[A-Z]\w*([/-][A-Za-z]\w*)*$|^Etc\/GMT[+-](\d|1[0-4])$/.test(text) &&
+  text.length < 65 &&
+  !Number.isNaN(tzOffset(text, new Date(0)))
 
 /** A time on the wall clock, `HH:mm`. */
 export type ClockTime = Branded<string, 'ClockTime'>
@@ -24,16 +31,22 @@ export type WallClock = { readonly day: Day; readonly minutes: number }
 /** What the wall clock shows. */
 export const wallClock = (at: Moment, zone: Zone): WallClock => {
   const local = at + tzOffset(zone, new Date(at)) * 60_000
-  const number = Math.floor(local / 86_400_000)
-  return { day: dayFromNumber(number), minutes: Math.floor((local - number * 86_400_000) / 60_000) }
+  const number = Math.floor(local / dayLength)
+  return { day: dayFromNumber(number), minutes: Math.floor((local - number * dayLength) / 60_000) }
 }
 export const wallDay = (at: Moment, zone: Zone): Day => wallClock(at, zone).day
 
 /**
  * When the wall clock shows this. A time that a clock change skips is read as that much later; one that comes twice, as
- * the first: the "compatible" reading of ECMAScript's Temporal and of RFC 5545.
+ * the first: the "compatible" reading of ECMAScript's Temporal and of RFC 5545. TZDate is not asked: it goes by way of the
+ * phone's own zone, and misses the first of two where phone and tank change their clocks on the same day.
  */
 export const momentAt = (day: Day, minutes: number, zone: Zone): Moment => {
-  const date = new Date(dayNumber(day) * 86_400_000)
-  return moment(new TZDate(date.getUTCFullYear(), date.getUTCMonth(), date.getUTCDate(), 0, minutes, zone).getTime())
+  const local = dayNumber(day) * dayLength + minutes * 60_000
+  const offsetAt = (at: number) => tzOffset(zone, new Date(at)) * 60_000
+  // No zone changes its clock twice within two days, so these are the offsets on either side of a change, if there is one.
+  const before = offsetAt(local - dayLength)
+  const after = offsetAt(local + dayLength)
+  const fits = (offset: number) => offsetAt(local - offset) === offset
+  return moment(local - (fits(before) || !fits(after) ? before : after))
 }
