@@ -14,11 +14,9 @@ export type TankState = {
 export const tankAt = ({ tanks }: TankState, tank: TankId, now: Moment): TankDescribed | undefined =>
   inForce(tanks.get(tank) ?? [], now)
 
-/** Every tank as it is described at a moment, by name. */
+/** Every tank as it is described at a moment, in the order they were first described. */
 export const tanksAt = ({ tanks }: TankState, now: Moment): readonly TankDescribed[] =>
-  [...tanks.values()]
-    .flatMap((described) => inForce(described, now) ?? [])
-    .sort((a, b) => a.name.localeCompare(b.name) || (a.tank < b.tank ? -1 : 1))
+  [...tanks.values()].flatMap((described) => inForce(described, now) ?? [])
 
 const display = ({ shape }: InsideMeasures): number =>
   shape.form === 'rectangle'

@@ -1,0 +1,112 @@
+/** What to take for a dose: first to expire, first out. */
+import { type Microlitres, microlitres } from '../basis/amounts.ts'
+import { byText } from '../basis/compare.ts'
+import type { Day } from '../basis/days.ts'
+import type { BottleId, FoodId, LotId } from '../basis/ids.ts'
+import { stepsWithin } from '../basis/numbers.ts'
+import type { Moment } from '../basis/zones.ts'
+import { bottleLastGood, type FoodState, foodAt, lastGoodInFridge, lotLastGood, usableLiquid } from '../food/state.ts'
+import type { Taken } from './facts.ts'
+
+type Common = {
+  /** Portions, or microlitres that can still be poured. */
+  readonly left: number
+  readonly lastGood: Day | undefined
+  /** Frozen or opened on, to prefer the older of two. */
+  readonly since: Day | undefined
+}
+export type Source = Common &
+  (
+    | { readonly from: 'portions'; readonly lot: LotId; readonly each: Microlitres }
+    | {
+        readonly from: 'bottle'
+        readonly bottle: BottleId
+        readonly sealed: boolean
+        /** Its last good day once it is opened in a night to come. */
+        readonly lastGoodIfOpened: (night: Day) => Day | undefined
+      }
+  )
+
+/** Everything of a food that has anything left, past its day or not. */
+export const sourcesOf = (state: FoodState, food: FoodId, now: Moment): readonly Source[] => {
+  const described = foodAt(state, food, now)
+  if (!described) return []
+  const portions = [...state.lots.values()].flatMap((lot): Source[] =>
+    lot.made.food === food && lot.left > 0
+      ? [
+          {
+            from: 'portions',
+            lot: lot.id,
+            each: lot.made.each,
+            left: lot.left,
+            lastGood: lotLastGood(lot, described),
+            since: lot.made.frozenOn,
+          },
+        ]
+      : [],
+  )
+  const bottles = [...state.bottles.values()].flatMap((bottle): Source[] => {
+    const left = usableLiquid(bottle, described)
+    if (bottle.recorded.food !== food || left <= 0) return []
+    return [
+      {
+        from: 'bottle',
+        bottle: bottle.id,
+        sealed: bottle.openedOn === undefined,
+        left,
+        lastGood: bottleLastGood(bottle, described),
+        lastGoodIfOpened: (night) => lastGoodInFridge({ ...bottle.recorded, openedOn: night }, described),
+        since: bottle.openedOn ?? bottle.recorded.receivedOn,
+      },
+    ]
+  })
+  return [...portions, ...bottles]
+}
+
+export type Serving = {
+  readonly source: Source
+  readonly taken: Taken
+  readonly amount: Microlitres
+  readonly left: number
+}
+
+/** Whole portions for an amount: as many as fit, at least one, no more than there are. Less is safe. */
+const portionsFor = (amount: Microlitres, each: Microlitres, left: number): number =>
+  Math.min(left, Math.max(1, stepsWithin(amount, each)))
+
+/** What a dose takes from one source; undefined if a bottle no longer holds a whole dose. */
+export const servingFrom = (source: Source, amount: Microlitres): Serving | undefined => {
+  if (source.from === 'portions') {
+    const count = portionsFor(amount, source.each, source.left)
+    if (count < 1) return undefined
+    return {
+      source,
+      taken: { from: 'portions', lot: source.lot, count },
+      amount: microlitres(count * source.each),
+      left: source.left - count,
+    }
+  }
+  if (amount <= 0 || source.left < amount) return undefined
+  return { source, taken: { from: 'bottle', bottle: source.bottle, amount }, amount, left: source.left - amount }
+}
+
+const dosesLeft = (source: Source, amount: Microlitres): number =>
+  source.from === 'portions' ? source.left / portionsFor(amount, source.each, source.left) : source.left / amount
+const idOf = (source: Source): string => (source.from === 'portions' ? source.lot : source.bottle)
+const late = '9999'
+
+/**
+ * What to take in a night, best first: what is past its last good day is passed over; then earliest last good day; then
+ * fewer doses left; then the older one.
+ */
+export const servings = (sources: readonly Source[], amount: Microlitres, night: Day): readonly Serving[] =>
+  sources
+    .filter(({ lastGood }) => lastGood === undefined || lastGood >= night)
+    .sort(
+      (a, b) =>
+        byText(a.lastGood ?? late, b.lastGood ?? late) ||
+        dosesLeft(a, amount) - dosesLeft(b, amount) ||
+        byText(a.since ?? late, b.since ?? late) ||
+        byText(idOf(a), idOf(b)),
+    )
+    .flatMap((source) => servingFrom(source, amount) ?? [])

@@ -1,0 +1,89 @@
+/** What there is, by door. */
+import type { Microlitres } from '../basis/amounts.ts'
+import { byText } from '../basis/compare.ts'
+import type { Day } from '../basis/days.ts'
+import type { PlaceId } from '../basis/ids.ts'
+import type { Moment } from '../basis/zones.ts'
+import type { FoodDescribed, PlaceDescribed } from './facts.ts'
+import {
+  type Bottle,
+  bottleLastGood,
+  type FoodState,
+  foodAt,
+  type Lot,
+  liquidLeft,
+  lotLastGood,
+  placeAt,
+  portionsLeft,
+  usableLiquid,
+} from './state.ts'
+import { type Keeping, keeping } from './status.ts'
+
+export type BottleShelved = {
+  readonly bottle: Bottle
+  readonly food: FoodDescribed
+  readonly left: Microlitres
+  readonly usable: Microlitres
+  readonly lastGood: Day | undefined
+  readonly keeping: Keeping
+}
+export type LotShelved = {
+  readonly lot: Lot
+  readonly food: FoodDescribed
+  readonly left: number
+  readonly lastGood: Day | undefined
+  readonly keeping: Keeping
+}
+export type Shelf = {
+  readonly place: PlaceDescribed
+  readonly lots: readonly LotShelved[]
+  readonly bottles: readonly BottleShelved[]
+}
+
+const byLastGood = (a: { lastGood: Day | undefined }, b: { lastGood: Day | undefined }): number =>
+  byText(a.lastGood ?? '9', b.lastGood ?? '9')
+
+/** Every door with what stands behind it, soonest to go first. Finished bottles and empty lots are history, not stock. */
+export const stock = (state: FoodState, now: Moment, today: Day): readonly Shelf[] => {
+  const bottles = [...state.bottles.values()].flatMap((bottle): (BottleShelved & { at: PlaceId })[] => {
+    const food = foodAt(state, bottle.recorded.food, now)
+    if (!food || bottle.finished || bottle.left <= 0) return []
+    const lastGood = bottleLastGood(bottle, food)
+    return [
+      {
+        at: bottle.recorded.place,
+        bottle,
+        food,
+        left: liquidLeft(bottle),
+        usable: usableLiquid(bottle, food),
+        lastGood,
+        keeping: keeping(lastGood, today, 'fridge'),
+      },
+    ]
+  })
+  const lots = [...state.lots.values()].flatMap((lot): (LotShelved & { at: PlaceId })[] => {
+    const food = foodAt(state, lot.made.food, now)
+    if (!food || lot.left <= 0) return []
+    const lastGood = lotLastGood(lot, food)
+    return [
+      {
+        at: lot.made.place,
+        lot,
+        food,
+        left: portionsLeft(lot),
+        lastGood,
+        keeping: keeping(lastGood, today, 'freezer'),
+      },
+    ]
+  })
+  return [...state.places.keys()].flatMap((id) => {
+    const place = placeAt(state, id, now)
+    if (!place) return []
+    const here = {
+      place,
+      lots: lots.filter(({ at }) => at === id).sort(byLastGood),
+      bottles: bottles.filter(({ at }) => at === id).sort(byLastGood),
+    }
+    return [here]
+  })
+}

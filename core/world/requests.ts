@@ -1,0 +1,31 @@
+/** Crossing out, and settling a question. */
+
+import { ok, type Result, refuse } from '../basis/result.ts'
+import type { Moment } from '../basis/zones.ts'
+import type { EntryStruckOut } from '../ledger/entry.ts'
+import type { History } from '../ledger/history.ts'
+import type { Stamp } from '../ledger/stamp.ts'
+import type { Fact, QuestionSettled } from './facts.ts'
+
+export type StrikeRefusal =
+  | { readonly why: 'noSuchEntry' }
+  | { readonly why: 'alreadyCrossedOut' }
+  | { readonly why: 'isCrossingOut' }
+
+/** The entry stays, readable, with who crossed it out, when and why; everything is reckoned again without it. */
+export const strikeOut = (
+  { history }: { readonly history: History<Fact> },
+  { target, why }: { readonly target: Stamp; readonly why?: string },
+  now: Moment,
+): Result<readonly [EntryStruckOut], StrikeRefusal> => {
+  const entry = history.all.find(({ id }) => id === target)
+  if (!entry) return refuse({ why: 'noSuchEntry' })
+  if (entry.fact.kind === 'entryStruckOut') return refuse({ why: 'isCrossingOut' })
+  if (history.struck.has(target)) return refuse({ why: 'alreadyCrossedOut' })
+  return ok([{ kind: 'entryStruckOut', at: now, target, ...(why ? { why } : {}) }])
+}
+
+/** It is as it stands: both doses happened, the count is right. */
+export const settleQuestion = (question: string, now: Moment): readonly [QuestionSettled] => [
+  { kind: 'questionSettled', at: now, question, answer: 'asItStands' },
+]
