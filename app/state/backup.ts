@@ -1,0 +1,104 @@
+/** The ledger as a file she can hold, out and in. */
+import {
+  type Held,
+  type ImportRefusal,
+  type LedgerFile,
+  ok,
+  type Result,
+  refuse,
+  union,
+  wallDay,
+} from '../../core/index.ts'
+import { version } from '../../package.json'
+import type { StorageRefusal } from '../storage/connection.ts'
+import type { Imported, ImportStopped, Progress } from '../storage/importing.ts'
+import { now, phoneZone } from './clock.ts'
+import { setMatter, thisDevice } from './device.ts'
+import { loadPart } from './leave.ts'
+import { currentEntries, takeIn } from './store.ts'
+
+const codec = () => loadPart(() => import('../storage/codec.ts'))
+
+/** Plain text by name and type: phones share texts, and refuse what they have not heard of. */
+export const makeBackup = async (): Promise<Result<File, StorageRefusal>> => {
+  const device = await thisDevice()
+  if (!device.ok) return device
+  const { exportLedger } = await codec()
+  const at = now()
+  const text = exportLedger(currentEntries(), { at, device: device.value, version })
+  return ok(new File([text], `smallhours-${wallDay(at, phoneZone())}.txt`, { type: 'text/plain' }))
+}
+
+export type HandedOver = { readonly how: 'shared' | 'downloaded'; readonly name: string }
+export type NotHandedOver = { readonly why: 'notHandedOver' }
+
+/** By the phone's own sharing sheet if it takes files, else as a download. Only then is the backup's date noted. */
+export const handOver = async (file: File): Promise<Result<HandedOver, NotHandedOver>> => {
+  const shares = typeof navigator.canShare === 'function' && navigator.canShare({ files: [file] })
+  const how = shares ? await share(file) : download(file)
+  if (how === undefined) return refuse({ why: 'notHandedOver' })
+  await setMatter('lastBackup', now())
+  return ok({ how, name: file.name })
+}
+
+const share = async (file: File): Promise<HandedOver['how'] | undefined> => {
+  try {
+    await navigator.share({ files: [file] })
+    return 'shared'
+  } catch (error) {
+    // She closed the sheet. Anything else (a policy, a touch too long ago) still leaves the other way.
+    return error instanceof DOMException && error.name === 'AbortError' ? undefined : download(file)
+  }
+}
+
+const download = (file: File): HandedOver['how'] => {
+  const link = document.createElement('a')
+  link.href = URL.createObjectURL(file)
+  link.download = file.name
+  link.click()
+  // Some browsers begin to read only after the click is over.
+  setTimeout(() => URL.revokeObjectURL(link.href), 60_000)
+  return 'downloaded'
+}
+
+export type BackupPreview = {
+  readonly file: LedgerFile
+  /** What this phone would gain. */
+  readonly added: readonly Held[]
+  readonly already: number
+  readonly clashes: readonly { readonly ours: Held; readonly theirs: Held }[]
+  /** This phone holds nothing: it looks like a restore. */
+  readonly restores: boolean
+}
+export type FileTooLarge = { readonly why: 'fileTooLarge'; readonly bytes: number; readonly most: number }
+export type FileUnreadable = { readonly why: 'fileUnreadable' }
+
+/** Twenty years of a busy household are a tenth of this. */
+const mostBytes = 128 * 1024 * 1024
+
+/** Reads and compares; nothing is written. */
+export const previewBackup = async (
+  file: File,
+): Promise<Result<BackupPreview, ImportRefusal | FileTooLarge | FileUnreadable>> => {
+  if (file.size > mostBytes) return refuse({ why: 'fileTooLarge', bytes: file.size, most: mostBytes })
+  let text: string
+  try {
+    text = await file.text()
+  } catch {
+    // The card was pulled, or the cloud drive is offline.
+    return refuse({ why: 'fileUnreadable' })
+  }
+  const { readLedgerFile } = await codec()
+  const read = readLedgerFile(text)
+  if (!read.ok) return read
+  const ours = currentEntries()
+  const { added, already, clashes } = union(ours, read.value.entries)
+  return ok({ file: read.value, added, already, clashes, restores: ours.length === 0 })
+}
+
+/** All or none, compared once more with what is here by then. */
+export const importBackup = (
+  preview: BackupPreview,
+  tell?: (progress: Progress) => void,
+  signal?: AbortSignal,
+): Promise<Result<Imported, StorageRefusal | ImportStopped>> => takeIn(preview.file.entries, tell, signal)

@@ -1,0 +1,145 @@
+/** Disk first, then memory, then the screen, then the other tabs. */
+import { useSyncExternalStore } from 'react'
+import {
+  type Entry,
+  type Fact,
+  fold,
+  type Held,
+  latestStamp,
+  type Moment,
+  ok,
+  type Result,
+  type Stamp,
+  type World,
+} from '../../core/index.ts'
+import type { StorageRefusal } from '../storage/connection.ts'
+import { type Imported, type ImportStopped, importEntries, type Progress } from '../storage/importing.ts'
+import { type Arrived, append, openLedger, readAfter, type Seen } from '../storage/ledger.ts'
+import { type Ledger, ledgerName } from '../storage/schema.ts'
+import { seal } from '../storage/seal.ts'
+import { now, tick } from './clock.ts'
+import { readDevice, thisDevice } from './device.ts'
+import { whenIdle } from './idle.ts'
+import { turns } from './inTurn.ts'
+import { afterRecording } from './persist.ts'
+import { signal } from './signal.ts'
+import { joinTabs, onMessage, tellTabs } from './tabs.ts'
+
+/** `blocked`: an older tab has not made way. `closedForUpdate`: this one has. Either way the person must hear of it. */
+export type Status = 'opening' | 'blocked' | 'ready' | StorageRefusal['why']
+
+let ledger: Ledger | undefined
+let entries: readonly Held[] = []
+let last = 0
+let world: World = fold([])
+let status: Status = 'opening'
+const changed = signal()
+const inTurn = turns()
+
+export const useWorld = (): World => useSyncExternalStore(changed.subscribe, currentWorld)
+export const currentWorld = (): World => world
+export const useStatus = (): Status => useSyncExternalStore(changed.subscribe, () => status)
+/** Everything this phone holds, as a backup wants it. */
+export const currentEntries = (): readonly Held[] => entries
+
+/** Opens the ledger and reads it. Called once, before the first screen; what goes wrong is told by the status. */
+export const start = async (name: string = ledgerName): Promise<void> => {
+  if (name !== ledgerName) joinTabs(name)
+  ledger = openLedger(name, {
+    blocked: () => setStatus('blocked'),
+    closedForUpdate: () => setStatus('closedForUpdate'),
+  })
+  onMessage((message) => {
+    if (message.type === 'appended') void inTurn(catchUp)
+  })
+  // A tab that was frozen has missed what the others said.
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') void inTurn(catchUp)
+  })
+  await Promise.all([inTurn(catchUp), readDevice()])
+  whenIdle(tidy)
+}
+
+/** What a request asks the core, of the world as it is inside the transaction. May be asked more than once. */
+export type Ask<Refusal> = (world: World, context: { readonly now: Moment }) => Result<readonly Fact[], Refusal>
+
+/** Records what `ask` answers. When this is done the entries are on disk, in memory and on their way to the other tabs. */
+export const request = <Refusal>(
+  ask: Ask<Refusal>,
+): Promise<Result<readonly Entry<Fact>[], Refusal | StorageRefusal>> =>
+  inTurn(async () => {
+    const device = await thisDevice()
+    if (!device.ok) return device
+    const context = { now: now() }
+    const asked = (newer: readonly Held[]) => ask(newer.length === 0 ? world : fold([...entries, ...newer]), context)
+    const latest = latestStamp(
+      entries.map(({ id }) => id),
+      context.now,
+    )
+    const done = await append(opened(), seen(), asked, { now: context.now, device: device.value, latest })
+    if (!done.ok) return done
+    const { newer, added } = done.value
+    take({ entries: [...newer, ...added], last: done.value.last })
+    if (added.length > 0) {
+      tellTabs({ type: 'appended' })
+      afterRecording(added)
+      whenIdle(tidy)
+    }
+    return ok(added)
+  })
+
+/** All of them or none. Whether this was a restore is for the caller to judge, and then to take a new device id. */
+export const takeIn = (
+  theirs: readonly Held[],
+  tell?: (progress: Progress) => void,
+  signal?: AbortSignal,
+): Promise<Result<Imported, StorageRefusal | ImportStopped>> =>
+  inTurn(async () => {
+    const done = await importEntries(opened(), theirs, tell, signal)
+    if (!done.ok) return done
+    await catchUp()
+    tellTabs({ type: 'appended' })
+    whenIdle(tidy)
+    return done
+  })
+
+const opened = (): Ledger => {
+  if (ledger === undefined) throw new Error('The ledger was used before it was started')
+  return ledger
+}
+
+const seen = (): Seen => {
+  let ids: Set<Stamp> | undefined
+  return {
+    last,
+    has: (id) => {
+      ids ??= new Set(entries.map((entry) => entry.id))
+      return ids.has(id)
+    },
+  }
+}
+
+const catchUp = async (): Promise<void> => {
+  const read = await readAfter(opened(), seen())
+  if (!read.ok) return setStatus(read.refusal.why)
+  if (status !== 'ready' || read.value.last > last) take(read.value)
+}
+
+const take = (arrived: Arrived) => {
+  last = arrived.last
+  if (arrived.entries.length > 0) {
+    entries = [...entries, ...arrived.entries]
+    world = fold(entries)
+    tick()
+  }
+  status = 'ready'
+  changed.tell()
+}
+
+const setStatus = (to: Status) => {
+  status = to
+  changed.tell()
+}
+
+/** Housekeeping: what it cannot do now it will do another day. */
+const tidy = () => void inTurn(() => seal(opened()))

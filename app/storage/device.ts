@@ -1,0 +1,67 @@
+/** What belongs to this phone alone: never exported, in a database of its own that an import cannot touch. */
+import type { DBSchema } from 'idb'
+import { type DeviceId, type Moment, ok, type Result } from '../../core/index.ts'
+import { type Connection, connect, type Notices, type Step, type StorageRefusal } from './connection.ts'
+import { writeStrictly } from './transaction.ts'
+
+export type Look = 'byItself' | 'day' | 'night'
+/** What the browser said when asked to keep our data. */
+export type Persistence = 'kept' | 'mayBeCleared' | 'cannotTell'
+export type DeviceMatters = {
+  readonly device: DeviceId
+  readonly look: Look
+  readonly lastBackup: Moment
+  readonly persistence: Persistence
+  readonly toldOffline: true
+}
+/** A form's fields as one tab last had them. Each tab has its own: two tabs at one form must not undo each other. */
+export type Draft = { readonly fields: unknown; readonly savedAt: Moment; readonly tab: string }
+
+export interface DeviceStores extends DBSchema {
+  matters: { key: string; value: DeviceMatters[keyof DeviceMatters] }
+  /** Key: the form and the tab. */
+  drafts: { key: [form: string, tab: string]; value: Draft }
+}
+export type Device = Connection<DeviceStores>
+
+export const deviceName = 'smallhours-device'
+export const deviceSteps: readonly Step<DeviceStores>[] = [
+  (db) => {
+    db.createObjectStore('matters')
+    db.createObjectStore('drafts')
+  },
+]
+export const openDevice = (name: string = deviceName, notices?: Notices): Device => connect(name, deviceSteps, notices)
+
+export const readMatters = (device: Device): Promise<Result<Partial<DeviceMatters>, StorageRefusal>> =>
+  device.use(async (db) => {
+    const tx = db.transaction('matters')
+    const [keys, values] = await Promise.all([tx.store.getAllKeys(), tx.store.getAll()])
+    return Object.fromEntries(keys.map((key, i) => [key, values[i]]))
+  })
+
+export const keepMatter = <Key extends keyof DeviceMatters>(
+  device: Device,
+  key: Key,
+  value: DeviceMatters[Key],
+): Promise<Result<void, StorageRefusal>> =>
+  device.use((db) =>
+    writeStrictly(db, ['matters'], async (tx) => {
+      await tx.objectStore('matters').put(value, key)
+    }),
+  )
+
+/** This phone's id, minted once however many tabs ask at the same time. */
+export const deviceId = async (device: Device, fresh: () => DeviceId): Promise<Result<DeviceId, StorageRefusal>> => {
+  const matters = await readMatters(device)
+  if (!matters.ok) return matters
+  if (matters.value.device !== undefined) return ok(matters.value.device)
+  const minted = fresh()
+  const kept = await device.use((db) =>
+    writeStrictly(db, ['matters'], async (tx) => {
+      const store = tx.objectStore('matters')
+      if ((await store.getKey('device')) === undefined) await store.add(minted, 'device')
+    }),
+  )
+  return kept.ok ? deviceId(device, fresh) : kept
+}

@@ -1,0 +1,12 @@
+/** What tabs and the worker tell each other. One union, so that no name is typed twice. */
+export type TabMessage =
+  /** Something is on disk that the others have not read. */
+  | { readonly type: 'appended' }
+  /** A matter of this phone has changed, its id perhaps. */
+  | { readonly type: 'deviceChanged' }
+
+/** The made-up household's tabs talk among themselves. */
+export const channelOf = (ledger: string): string => `${ledger}-tabs`
+
+/** What the page asks of a worker that waits; the name is the one the library on the page sends. */
+export const takeOver = 'SKIP_WAITING'
