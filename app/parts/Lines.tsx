@@ -1,0 +1,21 @@
+/** A list ruled with hairlines: the diary's entries, the bags behind a door. */
+import '../styles/telling.css'
+import type { ReactNode } from 'react'
+
+export const Lines = ({ children }: { readonly children: ReactNode }) => <ul className="lines">{children}</ul>
+
+type LineProps = {
+  /** A word or two above, small: a time, a place. */
+  readonly lead?: string | undefined
+  /** At the right hand: an amount, or something to do about this line. */
+  readonly end?: ReactNode
+  readonly children: ReactNode
+}
+
+export const Line = ({ lead, end, children }: LineProps) => (
+  <li className="line">
+    {lead && <span className="line-lead">{lead}</span>}
+    <div>{children}</div>
+    {end && <div>{end}</div>}
+  </li>
+)
