@@ -1,0 +1,24 @@
+import { expect, test } from 'vitest'
+import { exportLedger, factKinds, isUnread, readLedgerFile } from '../../../core/index.ts'
+import ledger1 from '../../fixtures/ledger-1.txt?raw'
+
+/** Files as they were written by each version that shipped. They are never edited: what was written once is read for ever. */
+const written = [{ codec: 1, text: ledger1 }]
+
+const read = (text: string) => {
+  const result = readLedgerFile(text)
+  if (!result.ok) throw new Error(JSON.stringify(result.refusal))
+  return result.value
+}
+
+test.each(written)('a file of version $codec is read, and written again to the letter', ({ text }) => {
+  const { header, entries } = read(text)
+  expect(exportLedger(entries, header)).toBe(text)
+})
+
+test('every kind of entry occurs in some file, and so does one that nobody knows', () => {
+  const held = written.flatMap(({ text }) => read(text).entries)
+  const kinds = new Set(held.flatMap((entry) => (isUnread(entry) ? [] : [entry.fact.kind])))
+  expect(factKinds.filter((kind) => !kinds.has(kind))).toEqual([])
+  expect(held.some(isUnread)).toBe(true)
+})
