@@ -1,0 +1,76 @@
+/** What a stock comes to in nights, at the pace of the plans that share it. */
+import type { Microlitres } from '../basis/amounts.ts'
+import { addDays, type Day, later } from '../basis/days.ts'
+import type { FoodId } from '../basis/ids.ts'
+import { stepsToReach, stepsWithin } from '../basis/numbers.ts'
+import type { Moment } from '../basis/zones.ts'
+import { nightOf, type TankState, tankAt } from '../tank/state.ts'
+import { nextDue } from './due.ts'
+import type { PlanMade } from './facts.ts'
+import { type DosingState, plansAt } from './state.ts'
+
+const plansOf = (state: DosingState, food: FoodId, now: Moment): readonly PlanMade[] =>
+  plansAt(state, now).filter((plan) => plan.food === food)
+
+/** A few nights more or less where several tanks share it: their rounds are averaged, not walked. */
+const shared = (left: number, plans: readonly PlanMade[], perDose: (plan: PlanMade) => number): number =>
+  stepsWithin(
+    left,
+    plans.reduce((sum, plan) => sum + perDose(plan) / plan.everyNights, 0),
+  )
+
+/** Nights that so many portions are food for; undefined where no plan feeds this food. */
+export const portionsCover = (
+  state: DosingState,
+  food: FoodId,
+  { each, count }: { readonly each: Microlitres; readonly count: number },
+  now: Moment,
+): number | undefined => {
+  const plans = plansOf(state, food, now)
+  const perDose = ({ amount }: PlanMade) => Math.max(1, stepsWithin(amount, each))
+  const [only] = plans
+  if (!only) return undefined
+  // The last dose may be short of a portion: less is safe.
+  return plans.length === 1 ? stepsToReach(count, perDose(only)) * only.everyNights : shared(count, plans, perDose)
+}
+
+/** Nights that so much from a bottle is food for; undefined where no plan feeds this food. */
+export const liquidCover = (state: DosingState, food: FoodId, amount: number, now: Moment): number | undefined => {
+  const plans = plansOf(state, food, now)
+  const [only] = plans
+  if (!only) return undefined
+  return plans.length === 1
+    ? stepsWithin(amount, only.amount) * only.everyNights
+    : shared(amount, plans, (plan) => plan.amount)
+}
+
+/** What the plans call for from tonight to a night, that one included. */
+export const plannedUntil = (
+  state: DosingState & TankState,
+  food: FoodId,
+  until: Day,
+  now: Moment,
+): { readonly doses: number; readonly amount: number } => {
+  let doses = 0
+  let amount = 0
+  for (const plan of plansOf(state, food, now)) {
+    const tank = tankAt(state, plan.tank, now)
+    if (!tank) continue
+    let night = later(nextDue(plan, state.lastNight.get(plan.plan)), nightOf(now, tank))
+    for (; night <= until; night = addDays(night, plan.everyNights)) {
+      doses += 1
+      amount += plan.amount
+    }
+  }
+  return { doses, amount }
+}
+
+/** The first night this food is known to have reached a tank. */
+export const fedSince = ({ plans, nights }: DosingState, food: FoodId): Day | undefined => {
+  const given = [...plans]
+    .filter(([, made]) => made.some((plan) => plan.food === food))
+    .flatMap(([plan]) => [...(nights.get(plan) ?? [])])
+    .filter(([, marks]) => marks.some(({ what }) => what === 'given'))
+    .map(([night]) => night)
+  return given.sort()[0]
+}

@@ -1,0 +1,43 @@
+/** What there is of a food, and what there was. */
+import type { Microlitres } from '../basis/amounts.ts'
+import type { Day } from '../basis/days.ts'
+import type { FoodId } from '../basis/ids.ts'
+import type { FoodDescribed } from './facts.ts'
+import type { Bottle, FoodState, Lot } from './state.ts'
+import type { Shelf } from './stock.ts'
+
+export type OnHand = {
+  /** Portions of two sizes are never added together; the largest heap first. */
+  readonly portions: readonly { readonly each: Microlitres; readonly count: number }[]
+  readonly liquid: number
+}
+
+/** What is still in time today: the rest stands on the shelf for a decision. */
+export const onHand = (shelves: readonly Shelf[], food: FoodId, today: Day): OnHand => {
+  const inTime = (lastGood: Day | undefined) => lastGood === undefined || lastGood >= today
+  const counts = new Map<Microlitres, number>()
+  let liquid = 0
+  for (const { lots, bottles } of shelves) {
+    for (const { lot, left, lastGood } of lots)
+      if (lot.made.food === food && inTime(lastGood)) counts.set(lot.made.each, (counts.get(lot.made.each) ?? 0) + left)
+    for (const { bottle, usable, lastGood } of bottles)
+      if (bottle.recorded.food === food && inTime(lastGood)) liquid += usable
+  }
+  const portions = [...counts].map(([each, count]) => ({ each, count })).sort((a, b) => b.count - a.count)
+  return { portions, liquid }
+}
+
+/** Every food that stands behind a door, in the order it was first met there. */
+export const foodsOn = (shelves: readonly Shelf[]): readonly FoodDescribed[] => {
+  const foods = shelves.flatMap(({ lots, bottles }) => [...lots, ...bottles].map(({ food }) => food))
+  return [...new Map(foods.map((food) => [food.food, food])).values()]
+}
+
+/** Finished bottles and empty lots, the last come first: history, not stock. */
+export const usedUp = ({
+  bottles,
+  lots,
+}: FoodState): { readonly bottles: readonly Bottle[]; readonly lots: readonly Lot[] } => ({
+  bottles: [...bottles.values()].filter(({ finished, left }) => finished || left <= 0).reverse(),
+  lots: [...lots.values()].filter(({ left }) => left <= 0).reverse(),
+})
