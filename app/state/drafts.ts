@@ -4,7 +4,7 @@
  */
 import type { Moment } from '../../core/index.ts'
 import type { Draft } from '../storage/device.ts'
-import { dropDraft, keepDraft, readDraft } from '../storage/drafts.ts'
+import { dropDraft, keepDraft, letGo, readDraft } from '../storage/drafts.ts'
 import { now } from './clock.ts'
 import { device } from './device.ts'
 import { newId } from './ids.ts'
@@ -67,9 +67,14 @@ export const openDraft = <Fields extends object>(form: string, initial: Fields):
   const write = async () => {
     if (!dirty) return
     dirty = false
-    const kept = await keepDraft(device, form, { fields: state.fields, savedAt: now(), tab }, from)
+    const kept = await keepDraft(device, form, { fields: state.fields, savedAt: now(), tab })
     // Full or closed: it stays in memory, and the next keystroke or the next leaving tries again.
-    if (!kept.ok) dirty = true
+    if (kept.ok) await letGoOfFirst()
+    else dirty = true
+  }
+  const letGoOfFirst = async () => {
+    if (from !== undefined && from.tab !== tab) await letGo(device, form, from)
+    from = undefined
   }
   const flush = () => {
     clearTimeout(timer)
@@ -109,8 +114,8 @@ export const openDraft = <Fields extends object>(form: string, initial: Fields):
       cleared = true
       show({ fields: initial, ready: true })
       return inTurn(async () => {
-        await dropDraft(device, form, tab, from)
-        from = undefined
+        await dropDraft(device, form, tab)
+        await letGoOfFirst()
       })
     },
     flush,

@@ -17,7 +17,7 @@ export type DeviceMatters = {
 /** A form's fields as one tab last had them. Each tab has its own: two tabs at one form must not undo each other. */
 export type Draft = { readonly fields: unknown; readonly savedAt: Moment; readonly tab: string }
 
-export interface DeviceStores extends DBSchema {
+interface DeviceStores extends DBSchema {
   matters: { key: string; value: DeviceMatters[keyof DeviceMatters] }
   /** Key: the form and the tab. */
   drafts: { key: [form: string, tab: string]; value: Draft }

@@ -79,7 +79,10 @@ const askAndAdd = <Refusal>(
       return { id: latest, fact }
     })
     const store = tx.objectStore('entries')
-    const keys = await Promise.all(added.map((entry) => store.add(toStored(entry))))
+    const adding = added.map((entry) => store.add(toStored(entry)))
+    // At once: a page that is closed before it hears of the last `add` would undo them all.
+    tx.commit()
+    const keys = await Promise.all(adding)
     return ok({ newer, added, last: keys.at(-1) ?? last })
   })
 

@@ -1,0 +1,11 @@
+/** A page with the storage and the state and no screens. It is built beside the tests and never into dist/. */
+import react from '@vitejs/plugin-react'
+import { defineConfig } from 'vite'
+
+export default defineConfig({
+  root: import.meta.dirname,
+  base: './',
+  publicDir: false,
+  build: { outDir: 'dist', emptyOutDir: true, target: 'es2023', minify: false },
+  plugins: [react()],
+})
