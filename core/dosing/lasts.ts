@@ -6,26 +6,29 @@ import type { Moment } from '../basis/zones.ts'
 import type { FoodState } from '../food/state.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { nextDue } from './due.ts'
-import { type Serving, type Source, servings, sourcesOf } from './serve.ts'
+import { type Serving, type Source, servingFrom, servings, sourcesOf } from './serve.ts'
 import { type DosingState, plansAt } from './state.ts'
 
 export type Lasts = {
-  /** Doses given on the way. */
+  /** Doses given on the way, those of a tank that is still fed when another goes without included. */
   readonly doses: number
-  /** The last dose night that is served; undefined when not even the first is. */
+  /** The last dose night on which every tank that is due is served; undefined when there is none. */
   readonly lastNight: Day | undefined
-  /** The first due night with nothing usable. */
+  /** The first due night on which a tank finds nothing usable. */
   readonly bareNight: Day
   /** What passes its last good day, or is too little for a dose, before it is used. */
   readonly wasted: readonly Source[]
-  /** What ends it: nothing left, or food left that is past its time. */
+  /** What ends it: nothing left for a dose, or food for one that is past its time. */
   readonly ends: 'food' | 'time'
 }
+
+/** Nights ahead that are walked, a hundred years: food of unknown age lasts for ever on paper, and a screen must not wait. */
+const horizon = 36_525
 
 /** The source after a serving; a sealed bottle opened on the way gets the last good day of an open one. */
 const after = ({ source, left }: Serving, night: Day): Source =>
   source.from === 'bottle' && source.sealed
-    ? { ...source, left, sealed: false, lastGood: source.lastGoodIfOpened(night) }
+    ? { ...source, left, sealed: false, lastGood: source.lastGoodIfOpened(night), since: night }
     : { ...source, left }
 
 /** Undefined where no plan feeds this food. */
@@ -33,37 +36,42 @@ export const lasts = (state: FoodState & DosingState & TankState, food: FoodId, 
   const rounds = plansAt(state, now).flatMap((plan) => {
     const tank = tankAt(state, plan.tank, now)
     if (plan.food !== food || !tank) return []
-    return [{ plan, next: later(nextDue(plan, state.lastNight.get(plan.plan)), nightOf(now, tank)) }]
+    const next = later(nextDue(plan, state.lastNight.get(plan.plan)), nightOf(now, tank))
+    return [{ plan, next, end: addDays(next, horizon) }]
   })
 
   let sources = sourcesOf(state, food, now)
-  let doses = 0
-  let lastNight: Day | undefined
+  const served: Day[] = []
   let bareNight: Day | undefined
+  let ends: Lasts['ends'] = 'food'
   const waiting = new Set(rounds)
   while (waiting.size > 0) {
-    const [round] = [...waiting].sort((a, b) => byText(a.next, b.next) || byText(a.plan.plan, b.plan.plan))
+    // Of one night, in the order Tonight lists them: sorting keeps it.
+    const [round] = [...waiting].sort((a, b) => byText(a.next, b.next))
     if (!round) break
-    const [serving] = servings(sources, round.plan.amount, round.next)
+    const { amount } = round.plan
+    const [serving] = round.next < round.end ? servings(sources, amount, round.next) : []
     if (!serving) {
+      if (bareNight === undefined) {
+        bareNight = round.next
+        ends = sources.some((source) => servingFrom(source, amount)) ? 'time' : 'food'
+      }
       // A tank whose dose is larger may go without while a smaller one is still fed.
-      bareNight ??= round.next
       waiting.delete(round)
       continue
     }
     const used = after(serving, round.next)
     sources = sources.map((source) => (source === serving.source ? used : source))
-    doses += 1
-    if (bareNight === undefined) lastNight = round.next
+    served.push(round.next)
     round.next = addDays(round.next, round.plan.everyNights)
   }
   if (bareNight === undefined) return undefined
-  const wasted = sources.filter(({ left }) => left > 0)
+  const bare = bareNight
   return {
-    doses,
-    lastNight,
+    doses: served.length,
+    lastNight: served.findLast((night) => night < bare),
     bareNight,
-    wasted,
-    ends: wasted.length > 0 ? 'time' : 'food',
+    wasted: sources.filter(({ left }) => left > 0),
+    ends,
   }
 }
