@@ -1,0 +1,169 @@
+/** Which night it is, and whether it is a dose night. Checked only against our own worked examples: calendars by hand. */
+import { describe, expect, test } from 'vitest'
+import {
+  countPortions,
+  type Day,
+  type DoseGiven,
+  day,
+  doNotKnow,
+  type Fact,
+  lightsOutOf,
+  skipNight,
+  tonight,
+} from '../../../core/index.ts'
+import { at, type Book, given, london, refusalOf, zone } from '../../support/given.ts'
+import {
+  blueClip,
+  dose,
+  greenFood,
+  greenPlan,
+  lab,
+  lineOf,
+  longGallery,
+  mL,
+  onHand,
+  planOf,
+  portionOf,
+  tankOf,
+  usGal,
+} from '../../support/givenLab.ts'
+
+const withPortions = (first: string, portions = 40, ...more: readonly (readonly Fact[])[]) =>
+  given(lab, ...more, planOf({ first, amount: 1 }), onHand({ portions, each: 1, frozen: '2027-01-05' }))
+const nightsOf = (book: Book): readonly Day[] => [...(book.world().nights.get(greenPlan)?.keys() ?? [])]
+const nextOf = (book: Book, now: string) => {
+  const { state } = lineOf(book.world(), at(now))
+  return state.is === 'due' ? 'due' : state.next
+}
+
+test('a missed night asks for the usual amount the night after, and the round goes on from there', () => {
+  const book = withPortions('2027-03-02')
+  book.does(dose(at('2027-03-02 21:30')))
+  const { state, servings } = lineOf(book.world(), at('2027-03-05 20:30'))
+  expect(state).toEqual({ is: 'due', since: '2027-03-04' })
+  expect(servings[0]?.amount).toBe(1000)
+  book.does(dose(at('2027-03-05 21:30')))
+  expect(nextOf(book, '2027-03-05 21:31')).toBe('2027-03-07')
+  expect(book.world().fed.get(greenFood)).toEqual({ doses: 2, amount: 2000 })
+})
+
+describe('with lights-out at 21:30 and a dose due on 7 March', () => {
+  const late = tankOf(longGallery, usGal(200), { lightsOut: '21:30' })
+  test.each([
+    { tapped: '2027-03-08 00:25', night: '2027-03-07', next: '2027-03-09' },
+    { tapped: '2027-03-07 20:40', night: '2027-03-07', next: '2027-03-09' },
+    { tapped: '2027-03-07 09:30', night: '2027-03-07', next: '2027-03-09' },
+    { tapped: '2027-03-07 09:20', night: '2027-03-06', next: '2027-03-08' },
+  ])('a touch at $tapped is for the night of $night', ({ tapped, night, next }) => {
+    const book = withPortions('2027-03-05', 40, late)
+    book.does(dose(at('2027-03-05 22:00')))
+    book.does(dose(at(tapped)))
+    expect(nightsOf(book)).toEqual(['2027-03-05', night])
+    expect(nextOf(book, tapped)).toBe(next)
+  })
+})
+
+test('47 hours over the change to summer time are two nights', () => {
+  const book = withPortions('2027-03-27')
+  const [first, second] = [at('2027-03-27 22:00'), at('2027-03-29 22:00')]
+  expect(second - first).toBe(47 * 3_600_000)
+  book.does(dose(first))
+  expect(nextOf(book, '2027-03-28 22:00')).toBe('2027-03-29')
+  expect(lineOf(book.world(), second).state).toEqual({ is: 'due', since: undefined })
+  book.does(dose(second))
+  expect(nightsOf(book)).toEqual(['2027-03-27', '2027-03-29'])
+})
+
+test('a dose of tomorrow has not come yet, one seven minutes ahead of the clock has', () => {
+  const book = withPortions('2027-06-03')
+  const asked = portionOf(blueClip, 1)
+  const tomorrow = { ...asked, at: at('2027-06-04 21:00') }
+  expect(refusalOf(dose(at('2027-06-03 21:40'), tomorrow)(book.world()))).toEqual({ why: 'notYet', at: tomorrow.at })
+  book.does(dose(at('2027-06-03 21:40'), { ...asked, at: at('2027-06-03 21:47') }))
+  expect(nightsOf(book)).toEqual(['2027-06-03'])
+})
+
+test('seen from Tokyo, a touch at five on Sunday morning is for Saturday night in London', () => {
+  const tokyo = zone('Asia/Tokyo')
+  const book = withPortions('2027-08-14')
+  book.does(dose(at('2027-08-15 05:00', tokyo)))
+  expect(nightsOf(book)).toEqual(['2027-08-14'])
+  expect(lightsOutOf(day('2027-08-14'), lineOf(book.world(), at('2027-08-14 20:00')).tank)).toBe(
+    at('2027-08-15 05:00', tokyo),
+  )
+  expect(at('2027-08-14 21:00', london)).toBe(at('2027-08-15 05:00', tokyo))
+})
+
+test('a night skipped on purpose takes nothing, and the round goes on', () => {
+  const book = withPortions('2027-06-10')
+  book.does((world) => skipNight(world, { plan: greenPlan, why: 'cloudy water' }, at('2027-06-10 22:10')))
+  expect(nextOf(book, '2027-06-10 22:11')).toBe('2027-06-12')
+  expect(book.world().lots.get(blueClip)?.left).toBe(40)
+  expect(book.world().fed.has(greenFood)).toBe(false)
+})
+
+test('a night nobody remembers is kept as just that, takes nothing, and the round goes on', () => {
+  const book = withPortions('2027-06-10')
+  book.does((world) => doNotKnow(world, { plan: greenPlan }, at('2027-06-10 23:10')))
+  expect(lineOf(book.world(), at('2027-06-10 23:11')).state).toMatchObject({ is: 'unknown', next: '2027-06-12' })
+  expect(book.world().lots.get(blueClip)?.left).toBe(40)
+  book.does((world) => countPortions(world, { lot: blueClip, counted: 39 }, at('2027-06-11 12:00')))
+  expect(book.world().lots.get(blueClip)?.left).toBe(39)
+})
+
+test('a night with a dose cannot be skipped', () => {
+  const book = withPortions('2027-06-10')
+  book.does(dose(at('2027-06-10 22:10')))
+  const asked = skipNight(book.world(), { plan: greenPlan }, at('2027-06-10 22:20'))
+  expect(refusalOf(asked)).toMatchObject({ why: 'alreadyGiven', night: '2027-06-10' })
+})
+
+describe('a fortnight without an entry after the night of 1 October', () => {
+  const lastSeen = () => {
+    const book = withPortions('2027-10-01', 31)
+    book.does(dose(at('2027-10-01 21:12')))
+    return book
+  }
+
+  test('leaves 30 portions and tonight due, if the feeding stopped', () => {
+    const world = lastSeen().world()
+    expect(world.lots.get(blueClip)?.left).toBe(30)
+    expect(lineOf(world, at('2027-10-15 19:00'))).toMatchObject({
+      night: '2027-10-15',
+      state: { is: 'due', since: '2027-10-03' },
+    })
+  })
+
+  test('is one entry of six nights, if it went on as usual', () => {
+    const book = lastSeen()
+    const nights = ['03', '05', '07', '09', '11', '13'].map((date) => day(`2027-10-${date}`))
+    const asUsual: DoseGiven = {
+      kind: 'doseGiven',
+      at: at('2027-10-15 19:05'),
+      food: greenFood,
+      served: nights.map((night) => ({ tank: longGallery, plan: greenPlan, night, amount: mL(1) })),
+      taken: [{ from: 'portions', lot: blueClip, count: 6 }],
+    }
+    book.note(asUsual)
+    const world = book.world()
+    expect(world.lots.get(blueClip)?.left).toBe(24)
+    expect(world.fed.get(greenFood)).toEqual({ doses: 7, amount: 7000 })
+    expect(lineOf(world, at('2027-10-15 19:10')).state).toEqual({ is: 'due', since: undefined })
+  })
+
+  test('is whatever the count says, if the tray is counted first', () => {
+    const book = lastSeen()
+    book.does((world) => countPortions(world, { lot: blueClip, counted: 27 }, at('2027-10-15 19:07')))
+    expect(book.world().lots.get(blueClip)?.observations).toMatchObject([{ found: 27, bookNow: 30 }])
+  })
+})
+
+test('what is due stands first', () => {
+  const book = withPortions('2027-06-10')
+  book.note(planOf({ first: '2027-06-11', amount: 0.7, plan: `${greenPlan}2` as typeof greenPlan }))
+  const lines = tonight(book.world(), at('2027-06-10 20:00')).map(({ plan, state }) => [plan.plan, state.is])
+  expect(lines).toEqual([
+    [greenPlan, 'due'],
+    [`${greenPlan}2`, 'resting'],
+  ])
+})
