@@ -1,0 +1,167 @@
+/** What is asked, what is refused, what is let through without a word. Checked only against our own worked examples. */
+import { describe, expect, test } from 'vitest'
+import {
+  day,
+  liquidLeft,
+  makePlan,
+  measureLiquid,
+  type PlanAsked,
+  readNumber,
+  type TankAsked,
+  type TankId,
+} from '../../../core/index.ts'
+import { at, done, given, refusalOf } from '../../support/given.ts'
+import {
+  blueClip,
+  bottleOf,
+  cockle,
+  dose,
+  firstBottle,
+  greenFood,
+  greenPlan,
+  lab,
+  lineOf,
+  longGallery,
+  mL,
+  onHand,
+  planOf,
+  portionOf,
+  tankOf,
+  usGal,
+} from '../../support/givenLab.ts'
+
+const asked = (amount: number, more: Partial<PlanAsked> = {}): PlanAsked => ({
+  plan: greenPlan,
+  tank: longGallery,
+  food: greenFood,
+  amount: mL(amount),
+  everyNights: 2,
+  firstNight: day('2027-01-06'),
+  ...more,
+})
+const evening = at('2027-01-06 21:22')
+
+describe('a thousand millilitres for Long Gallery', () => {
+  test('are refused as a plan, five hundred times the top', () => {
+    const refusal = refusalOf(makePlan(given(lab).world(), asked(1000, { sure: true }), evening))
+    expect(refusal).toEqual({ why: 'farAboveRange', ratio: 500, top: 2000 })
+  })
+
+  test('typed as "1.000" are asked about', () => {
+    expect(refusalOf(readNumber('1.000'))).toEqual({ why: 'twoReadings', typed: '1.000', readings: [1, 1000] })
+  })
+
+  const withBottle = () =>
+    given(lab, planOf({ first: '2027-01-06', amount: 1 }), bottleOf({ holds: 96, opened: '2027-01-05' }))
+  const pouredAll = { taken: [{ from: 'bottle', bottle: firstBottle, amount: mL(1000) }], amount: mL(1000) } as const
+
+  test('are asked about as a dose, and kept when insisted on', () => {
+    const book = withBottle()
+    expect(refusalOf(dose(evening, pouredAll)(book.world()))).toEqual({ why: 'farAboveRange', ratio: 500, top: 2000 })
+    book.does(dose(evening, { ...pouredAll, sure: true, why: 'the whole jug' }))
+    expect(book.entries().at(-1)?.fact).toMatchObject({ kind: 'doseGiven', why: 'the whole jug' })
+  })
+
+  test('leave the bottle of 96 mL at nothing, with the contradiction shown until it is measured and settled', () => {
+    const book = withBottle()
+    book.does(dose(evening, { ...pouredAll, sure: true, why: 'the whole jug' }))
+    const bottle = book.world().bottles.get(firstBottle)
+    expect(bottle && liquidLeft(bottle)).toBe(0)
+    expect(book.world().oddities).toMatchObject([
+      { what: 'bottleEmptierThanBook', bottle: firstBottle, short: 904_000 },
+    ])
+    book.does((world) => measureLiquid(world, { bottle: firstBottle, left: mL(95) }, at('2027-01-07 10:00')))
+    expect(book.world().oddities).toEqual([])
+  })
+})
+
+test('a dose larger than what the bottle holds is asked about', () => {
+  const book = given(lab, planOf({ first: '2027-01-06', amount: 1 }), bottleOf({ holds: 1.5, opened: '2027-01-05' }))
+  const two = { taken: [{ from: 'bottle', bottle: firstBottle, amount: mL(2) }], amount: mL(2) } as const
+  const refusal = refusalOf(dose(evening, two)(book.world()))
+  expect(refusal).toEqual({ why: 'moreThanBottleHolds', holds: 1500, asked: 2000 })
+})
+
+describe('a tank called 100 US gal that really holds 88', () => {
+  const water: TankAsked['water'] = { stated: usGal(100), measured: usGal(88), about: true, doseBy: 'stated' }
+  const hers = [lab, tankOf(longGallery, usGal(100), { water })]
+
+  test.each([1, 1.25])('takes a plan of %f mL without a word', (amount) => {
+    expect(done(makePlan(given(...hers).world(), asked(amount), evening))).toHaveLength(1)
+  })
+
+  test('is asked about 1.30 mL once, and the forty doses that follow the plan pass without a word', () => {
+    const book = given(...hers, onHand({ portions: 44, each: 1.3, frozen: '2027-01-02' }))
+    const refusal = refusalOf(makePlan(book.world(), asked(1.3), evening))
+    expect(refusal).toEqual({ why: 'aboveRange', ratio: 1.3, top: 1000 })
+    book.does((world) => makePlan(world, asked(1.3, { sure: true }), at('2027-01-06 12:30')))
+    for (let night = 0; night < 40; night += 1) book.does(dose((evening + night * 48 * 3_600_000) as typeof evening))
+    expect(book.world().fed.get(greenFood)).toEqual({ doses: 40, amount: 52_000 })
+  })
+})
+
+test('a portion larger than the plan is the least that can be given, and is not asked about night after night', () => {
+  const book = given(
+    lab,
+    tankOf(cockle, usGal(60)),
+    planOf({ first: '2027-01-06', amount: 0.6, tank: cockle }),
+    onHand({ portions: 7, each: 1, frozen: '2027-01-02' }),
+  )
+  book.does(dose(evening))
+  expect(book.world().lots.get(blueClip)?.left).toBe(6)
+  expect(refusalOf(dose(at('2027-01-08 21:00'), portionOf(blueClip, 1, 2))(book.world()))).toMatchObject({
+    why: 'aboveRange',
+  })
+})
+
+describe('two portions given in one night', () => {
+  const twice = (tank: TankId, gallons: number) => {
+    const book = given(
+      lab,
+      tankOf(tank, usGal(gallons)),
+      planOf({ first: '2027-06-10', amount: 1, tank }),
+      onHand({ portions: 40, each: 1, frozen: '2027-01-05' }),
+    )
+    book.does(dose(at('2027-06-10 21:15')))
+    return book
+  }
+  const again = at('2027-06-10 21:50')
+
+  test('are asked about first: there is a dose for this night already', () => {
+    const refusal = refusalOf(dose(again)(twice(longGallery, 200).world()))
+    expect(refusal).toMatchObject({ why: 'alreadyGiven', night: '2027-06-10', mark: { amount: 1000 } })
+  })
+  test('are one touch if they come within five seconds', () => {
+    const touch = dose(at('2027-06-10 21:15:04'))(twice(longGallery, 200).world())
+    expect(refusalOf(touch)).toMatchObject({ why: 'justRecorded' })
+  })
+  test.each([
+    { tank: longGallery, gallons: 200 },
+    { tank: cockle, gallons: 100 },
+  ])('take two from the stock of a tank of $gallons US gal, and the round goes on', ({ tank, gallons }) => {
+    const book = twice(tank, gallons)
+    book.does(dose(again, { again: true }))
+    const world = book.world()
+    expect(world.lots.get(blueClip)?.left).toBe(38)
+    expect(lineOf(world, again).state).toMatchObject({ is: 'done', next: '2027-06-12' })
+    expect(world.oddities).toEqual([])
+  })
+})
+
+describe('a bottle four days past its usual time', () => {
+  const book = () =>
+    given(lab, planOf({ first: '2027-03-01', amount: 1 }), bottleOf({ holds: 60, opened: '2027-01-05' }))
+  const fromIt = { taken: [{ from: 'bottle', bottle: firstBottle, amount: mL(1) }], amount: mL(1) } as const
+  const night = at('2027-03-09 21:44')
+
+  test('is never proposed', () => {
+    expect(lineOf(book().world(), night).servings).toEqual([])
+  })
+  test('is asked about once, and given with one touch more', () => {
+    const story = book()
+    const refusal = refusalOf(dose(night, fromIt)(story.world()))
+    expect(refusal).toEqual({ why: 'pastItsDay', lastGood: '2027-03-05', days: 4 })
+    story.does(dose(night, { ...fromIt, sure: true }))
+    expect(story.world().bottles.get(firstBottle)?.fed).toBe(1000)
+  })
+})
