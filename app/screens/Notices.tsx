@@ -1,0 +1,69 @@
+/** Quiet bars above every page: they push it down and cover nothing. */
+import './notices.css'
+import { useState } from 'react'
+import { Actions, Button } from '../parts/Actions.tsx'
+import { Notice } from '../parts/Notice.tsx'
+import { flushAndReload } from '../state/leave.ts'
+import { useStatus } from '../state/store.ts'
+import { useOfflineReady, useUpdate } from '../state/updates.ts'
+import { troubleText } from '../words/phone.ts'
+
+// Always there, empty or not: a live region that arrives together with its words is often not read out.
+export const Notices = () => (
+  <div className="notices" aria-live="polite">
+    <Trouble />
+    <NewVersion />
+    <OfflineReady />
+  </div>
+)
+
+const Trouble = () => {
+  const text = troubleText(useStatus())
+  return (
+    text && (
+      <Notice kind="caution">
+        <p>{text}</p>
+        <Actions>
+          <Button onAct={() => void flushAndReload()}>Reload</Button>
+        </Actions>
+      </Notice>
+    )
+  )
+}
+
+const NewVersion = () => {
+  const { waiting, take } = useUpdate()
+  const [later, setLater] = useState(false)
+  return (
+    waiting &&
+    !later && (
+      <Notice>
+        <p>A new version is ready. Your drafts are kept.</p>
+        <Actions>
+          <Button kind="quiet" onAct={take}>
+            Take it
+          </Button>
+          <Button kind="quiet" onAct={() => setLater(true)}>
+            Later
+          </Button>
+        </Actions>
+      </Notice>
+    )
+  )
+}
+
+const OfflineReady = () => {
+  const { offlineReady, dismiss } = useOfflineReady()
+  return (
+    offlineReady && (
+      <Notice>
+        <p>From now on Smallhours opens without a network.</p>
+        <Actions>
+          <Button kind="quiet" onAct={dismiss}>
+            Good
+          </Button>
+        </Actions>
+      </Notice>
+    )
+  )
+}

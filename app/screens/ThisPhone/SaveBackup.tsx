@@ -1,0 +1,35 @@
+/** The whole book as one file, by the phone's own sharing or as a download. */
+import { useState } from 'react'
+import { Actions, Button } from '../../parts/Actions.tsx'
+import { Notice } from '../../parts/Notice.tsx'
+import { type HandedOver, handOver, makeBackup, type NotHandedOver } from '../../state/backup.ts'
+import type { StorageRefusal } from '../../storage/connection.ts'
+import { handedOverText } from '../../words/phone.ts'
+import { type Reading, refusalText } from '../../words/refusals.ts'
+
+type Saved =
+  | { readonly is: 'idle' | 'making' }
+  | { readonly is: 'done'; readonly handed: HandedOver }
+  | { readonly is: 'refused'; readonly refusal: StorageRefusal | NotHandedOver }
+
+export const SaveBackup = ({ reading }: { readonly reading: Reading }) => {
+  const [saved, setSaved] = useState<Saved>({ is: 'idle' })
+  const save = async () => {
+    setSaved({ is: 'making' })
+    const made = await makeBackup()
+    if (!made.ok) return setSaved({ is: 'refused', refusal: made.refusal })
+    const handed = await handOver(made.value)
+    setSaved(handed.ok ? { is: 'done', handed: handed.value } : { is: 'refused', refusal: handed.refusal })
+  }
+  return (
+    <>
+      <Actions>
+        <Button onAct={save} waiting={saved.is === 'making'}>
+          Save a backup file
+        </Button>
+      </Actions>
+      <output>{saved.is === 'done' && handedOverText(saved.handed)}</output>
+      {saved.is === 'refused' && <Notice kind="refusal">{refusalText(saved.refusal, reading)}</Notice>}
+    </>
+  )
+}

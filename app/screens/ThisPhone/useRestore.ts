@@ -1,0 +1,57 @@
+/** A file on its way in: chosen, looked through, taken in or left. */
+import { useRef, useState } from 'react'
+import type { ImportRefusal } from '../../../core/index.ts'
+import {
+  type BackupPreview,
+  type FileTooLarge,
+  type FileUnreadable,
+  importBackup,
+  previewBackup,
+} from '../../state/backup.ts'
+import { renewDevice } from '../../state/device.ts'
+import type { StorageRefusal } from '../../storage/connection.ts'
+import type { Imported, ImportStopped, Progress } from '../../storage/importing.ts'
+
+export type RestoreRefusal = ImportRefusal | FileTooLarge | FileUnreadable | StorageRefusal | ImportStopped
+export type Restoring =
+  | { readonly is: 'idle' }
+  | { readonly is: 'reading'; readonly name: string }
+  | { readonly is: 'preview'; readonly name: string; readonly preview: BackupPreview }
+  | { readonly is: 'takingIn'; readonly progress: Progress }
+  | { readonly is: 'done'; readonly imported: Imported }
+  | { readonly is: 'refused'; readonly refusal: RestoreRefusal }
+
+export const useRestore = () => {
+  const [state, setState] = useState<Restoring>({ is: 'idle' })
+  const stopping = useRef<AbortController>(null)
+  // Two files chosen in a hurry: the answer of the first must not cover that of the second.
+  const turn = useRef(0)
+
+  const choose = async (file: File) => {
+    const mine = ++turn.current
+    setState({ is: 'reading', name: file.name })
+    const read = await previewBackup(file)
+    if (mine !== turn.current) return
+    setState(
+      read.ok ? { is: 'preview', name: file.name, preview: read.value } : { is: 'refused', refusal: read.refusal },
+    )
+  }
+  const takeIn = async (preview: BackupPreview) => {
+    const stop = new AbortController()
+    stopping.current = stop
+    const show = (progress: Progress) => setState({ is: 'takingIn', progress })
+    show({ done: 0, of: preview.added.length })
+    const done = await importBackup(preview, show, stop.signal)
+    if (!done.ok) return setState({ is: 'refused', refusal: done.refusal })
+    if (done.value.wasEmpty) {
+      const renewed = await renewDevice()
+      if (!renewed.ok) return setState({ is: 'refused', refusal: renewed.refusal })
+    }
+    setState({ is: 'done', imported: done.value })
+  }
+  const leave = () => {
+    turn.current += 1
+    setState({ is: 'idle' })
+  }
+  return { state, choose, takeIn, leave, stop: () => stopping.current?.abort() }
+}

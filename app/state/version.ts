@@ -1,0 +1,2 @@
+/** What this build calls itself. */
+export { version } from '../../package.json'

@@ -1,0 +1,88 @@
+/** The diary's own words: its days, when a thing was noted and by which phone, and what was crossed out. */
+import {
+  type Day,
+  type DeviceId,
+  type Entry,
+  type EntryStruckOut,
+  type Fact,
+  type Moment,
+  type Stamp,
+  wallClock,
+  wallDay,
+  writtenAt,
+  writtenBy,
+} from '../../core/index.ts'
+import { clock, dayWords, weekday } from './dates.ts'
+import { reasonText } from './reasons.ts'
+import type { Reading } from './refusals.ts'
+
+/** "Saturday, 5 March". */
+export const dayHeading = (day: Day, today: Day): string => `${weekday(day)}, ${dayWords(day, today)}`
+
+/** "5 March, 21:42", with the year where it is not this one. */
+export const dayClock = (at: Moment, { today, zone }: Reading): string =>
+  `${dayWords(wallDay(at, zone), today)}, ${clock(at, zone)}`
+
+const dayLength = 86_400_000
+const addedLater = ({ id, fact }: Entry<Fact>): boolean => writtenAt(id) - fact.at > dayLength
+
+/** A day without a time is kept as that day's noon; to say "12:00" of it would be to make something up. */
+const noonForWantOfATime = ({ id, fact }: Entry<Fact>, { zone }: Reading): boolean =>
+  fact.at % 60_000 === 0 &&
+  wallClock(fact.at, zone).minutes === 720 &&
+  wallDay(writtenAt(id), zone) !== wallDay(fact.at, zone)
+
+/** "21:42, on another phone, added later (7 March, 09:12)". */
+export const notedWhen = (entry: Entry<Fact>, thisPhone: DeviceId | undefined, reading: Reading): string =>
+  [
+    noonForWantOfATime(entry, reading) ? 'That day' : clock(entry.fact.at, reading.zone),
+    ...(writtenBy(entry.id) === thisPhone ? [] : ['on another phone']),
+    ...(addedLater(entry) ? [`added later (${dayClock(writtenAt(entry.id), reading)})`] : []),
+  ].join(', ')
+
+export const notedBy = (id: Stamp, thisPhone: DeviceId | undefined): string =>
+  writtenBy(id) === thisPhone ? 'this phone' : 'another phone'
+
+/** "Crossed out on 5 March, 21:50, on this phone: a slip of the finger." */
+export const crossedOut = (
+  { id, fact }: Entry<EntryStruckOut>,
+  thisPhone: DeviceId | undefined,
+  reading: Reading,
+): string =>
+  `Crossed out on ${dayClock(fact.at, reading)}, on ${notedBy(id, thisPhone)}${fact.why ? `: ${reasonText(fact.why)}` : ''}.`
+
+/** What else goes when this is crossed out; undefined where the entry stands for itself alone. */
+export const undoTakesAlong = (fact: Fact): string | undefined => {
+  switch (fact.kind) {
+    case 'tankDescribed':
+      return 'The tank goes back to how it was described before. If this is its only entry, its plans and doses stand without a tank.'
+    case 'foodDescribed':
+      return 'The food goes back to how it was described before. If this is its only entry, its bottles and portions stand without a food.'
+    case 'placeDescribed':
+      return 'What is kept there stays on record, without the name of its place.'
+    case 'planMade':
+      return 'The plan before it holds again. If there was none, nothing is due for this tank and food.'
+    case 'bottleRecorded':
+      return 'The bottle goes off the record. What was poured or frozen from it stays.'
+    case 'portionsFrozen':
+      return 'The portions go off the record, and the liquid is back in the bottle.'
+    case 'portionsOnHand':
+      return 'The portions go off the record. Doses taken from them stay.'
+    case 'portionsCounted':
+    case 'liquidMeasured':
+      return 'The figure is again what the book said.'
+    case 'questionSettled':
+      return 'The question will be asked again.'
+    case 'bottleOpened':
+    case 'bottleFinished':
+    case 'bottlesShaken':
+    case 'portionsGone':
+    case 'portionsFound':
+    case 'liquidGone':
+    case 'doseGiven':
+    case 'nightSkipped':
+    case 'nightUnknown':
+    case 'entryStruckOut':
+      return undefined
+  }
+}
