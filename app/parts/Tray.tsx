@@ -27,7 +27,13 @@ export const Tray = ({ rows, columns, filled, says, caption, size = 'large', nex
   const height = rows * pitch + 2 * rim
   return (
     <figure className="tray" data-size={size}>
-      <svg className="tray-drawing" viewBox={`-1 -1 ${width + 2} ${height + 2}`} role="img" aria-label={says}>
+      <svg
+        className="tray-drawing"
+        viewBox={`-1 -1 ${width + 2} ${height + 2}`}
+        role="img"
+        aria-label={says}
+        preserveAspectRatio="xMinYMid"
+      >
         <rect className="tray-rim" width={width} height={height} rx="4" />
         <rect className="tray-rim-inner" x="1.4" y="1.4" width={width - 2.8} height={height - 2.8} rx="2.8" />
         {Array.from({ length: rows * columns }, (_, well) => (
@@ -52,7 +58,7 @@ const Well = ({ x, y, full, next }: WellProps) =>
   full ? (
     <g data-well="full">
       <rect className="tray-full" x={x - 3.2} y={y - 3.2} width="6.4" height="6.4" rx="1.5" />
-      <path className="tray-glint" d={`M${x - 1.7} ${y + 0.2}v-1.2q0-.9.9-.9h1.1`} />
+      <path className="tray-glint" d={`M${x - 1.7} ${y + 0.2}v-1.3q0-.8.8-.8h1`} />
       {next && <rect className="tray-next" x={x - 4.6} y={y - 4.6} width="9.2" height="9.2" rx="2.6" />}
     </g>
   ) : (
