@@ -41,6 +41,9 @@ const stateOf = (state: DosingState, plan: PlanMade, night: Day): TonightState =
   return { is: 'due', since: daysBetween(next, night) > 0 ? next : undefined }
 }
 
+/** Lamps in this trade burn 8 to 12 hours a day; nobody needs a dark screen at breakfast. Our own judgement. */
+const darkHours = 8
+
 const rank: Record<TonightState['is'], number> = { due: 0, done: 1, skipped: 1, unknown: 1, resting: 2 }
 
 /** One line a plan, what is due first. */
@@ -59,7 +62,7 @@ export const tonight = (state: TankState & FoodState & DosingState, now: Moment)
           food,
           night,
           lightsOut,
-          dark: now >= lightsOut,
+          dark: now >= lightsOut && now < lightsOut + darkHours * 3_600_000,
           state: stateOf(state, plan, night),
           servings: servings(sourcesOf(state, plan.food, now), plan.amount, night),
         },

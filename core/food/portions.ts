@@ -123,10 +123,12 @@ export const recordFreezing = (
   ])
 }
 
+export type PortionsOnHandAsked = PortionsAsked & { readonly food: FoodId; readonly about: boolean }
+
 /** Portions she has already. A month alone is taken as its first day, the earliest it can be, and marked "about". */
 export const recordPortionsOnHand = (
   state: FoodState,
-  asked: PortionsAsked & { readonly food: FoodId; readonly about: boolean },
+  asked: PortionsOnHandAsked,
   here: Here,
 ): Result<readonly [PortionsOnHand], PortionsRefusal> => {
   if (!state.foods.has(asked.food)) return refuse({ why: 'noSuchFood' })
@@ -138,7 +140,7 @@ export const recordPortionsOnHand = (
 export type CountRefusal =
   | { readonly why: 'noSuchLot' }
   | { readonly why: 'notACount'; readonly asked: number }
-  | { readonly why: 'moreThanThere'; readonly there: number }
+  | { readonly why: 'moreThanLeft'; readonly left: number }
 
 /** What she counted, with the figure the book showed her. */
 export const countPortions = (
@@ -164,7 +166,7 @@ export const portionsGone = (
   const known = state.lots.get(asked.lot)
   if (!known) return refuse({ why: 'noSuchLot' })
   if (!whole(asked.count)) return refuse({ why: 'notACount', asked: asked.count })
-  if (asked.count > portionsLeft(known)) return refuse({ why: 'moreThanThere', there: portionsLeft(known) })
+  if (asked.count > portionsLeft(known)) return refuse({ why: 'moreThanLeft', left: portionsLeft(known) })
   return ok([{ kind: 'portionsGone', at: now, ...asked }])
 }
 

@@ -19,19 +19,19 @@ export type Oddity = { readonly key: string; readonly entries: readonly Stamp[] 
   | { readonly what: 'unknownStock'; readonly thing: BottleId | LotId }
   | { readonly what: 'unknownPlan'; readonly plan: PlanId }
   | { readonly what: 'aheadOfItsWriting' }
-  | { readonly what: 'countGapMoved'; readonly thing: BottleId | LotId; readonly seen: Observation }
+  | { readonly what: 'countGapMoved'; readonly of: 'portions'; readonly thing: LotId; readonly seen: Observation }
+  | { readonly what: 'countGapMoved'; readonly of: 'liquid'; readonly thing: BottleId; readonly seen: Observation }
 )
 
-const gapMoved = (thing: BottleId | LotId, observations: readonly Observation[]): Oddity[] =>
-  observations
-    .filter((seen) => seen.bookNow !== seen.bookThen)
-    .map((seen) => ({
-      what: 'countGapMoved',
-      key: `countGapMoved:${seen.entry}:${seen.bookNow}`,
-      entries: [seen.entry],
-      thing,
-      seen,
-    }))
+/** Older entries arrived after a count: the book figure of that moment is another one now. */
+const moved = (observations: readonly Observation[]): readonly Observation[] =>
+  observations.filter((seen) => seen.bookNow !== seen.bookThen)
+const gap = (seen: Observation) => ({
+  key: `countGapMoved:${seen.entry}:${seen.bookNow}`,
+  entries: [seen.entry],
+  what: 'countGapMoved' as const,
+  seen,
+})
 
 const stockOddities = ({ lots, bottles }: FoodState): Oddity[] => [
   ...[...lots.values()].flatMap((lot): Oddity[] => [
@@ -46,7 +46,7 @@ const stockOddities = ({ lots, bottles }: FoodState): Oddity[] => [
           },
         ] as const)
       : []),
-    ...gapMoved(lot.id, lot.observations),
+    ...moved(lot.observations).map((seen): Oddity => ({ ...gap(seen), of: 'portions', thing: lot.id })),
   ]),
   ...[...bottles.values()].flatMap((bottle): Oddity[] => [
     ...(bottle.left < 0
@@ -60,7 +60,7 @@ const stockOddities = ({ lots, bottles }: FoodState): Oddity[] => [
           },
         ] as const)
       : []),
-    ...gapMoved(bottle.id, bottle.observations),
+    ...moved(bottle.observations).map((seen): Oddity => ({ ...gap(seen), of: 'liquid', thing: bottle.id })),
   ]),
 ]
 

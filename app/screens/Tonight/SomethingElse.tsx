@@ -1,0 +1,54 @@
+/** Everything but the usual, behind one line: skipped, dropped, forgotten, taken from elsewhere. */
+import type { Serving, TonightLine } from '../../../core/index.ts'
+import { Actions, Button } from '../../parts/Actions.tsx'
+import { MoreExact } from '../../parts/MoreExact.tsx'
+import { takeWords } from '../../words/tonight.ts'
+import { useReading } from '../useReading.ts'
+import type { Dosing } from './useDosing.ts'
+
+type Props = { readonly line: TonightLine; readonly serving: Serving | undefined; readonly dosing: Dosing }
+
+export const SomethingElse = ({ line, serving, dosing }: Props) => {
+  const { world, now } = useReading()
+  const { state } = line
+  if (state.is === 'done') return null
+  const due = state.is === 'due'
+  const others = line.servings.filter((other) => other !== serving)
+  return (
+    <MoreExact label="Something else happened">
+      <Actions>
+        {due && (
+          <>
+            <Button kind="quiet" onAct={() => dosing.skipped(line)}>
+              Skipped tonight
+            </Button>
+            {serving && (
+              <Button kind="quiet" onAct={() => dosing.dropped(line, serving)}>
+                {serving.taken.from === 'portions' ? 'Dropped one: take another' : 'Spilt a dose of it'}
+              </Button>
+            )}
+            <Button kind="quiet" onAct={() => dosing.unknown(line)}>
+              I can’t remember
+            </Button>
+          </>
+        )}
+        {!due && serving && (
+          <Button kind="quiet" onAct={() => dosing.dosed(line, serving)}>
+            Dosed all the same
+          </Button>
+        )}
+        {due && !serving && (
+          <Button kind="quiet" onAct={() => dosing.dosed(line, undefined)}>
+            Dosed from something not on record
+          </Button>
+        )}
+        {due &&
+          others.map((other) => (
+            <Button kind="quiet" key={takeWords(other, world, now)} onAct={() => dosing.take(other)}>
+              {`Take ${takeWords(other, world, now)}`}
+            </Button>
+          ))}
+      </Actions>
+    </MoreExact>
+  )
+}

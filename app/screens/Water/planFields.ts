@@ -1,0 +1,39 @@
+/** A plan's form, and what the core makes of it. */
+import {
+  type Day,
+  fromMillilitres,
+  isDay,
+  type NumberRefusal,
+  ok,
+  type PlanAsked,
+  type PlanRefusal,
+  type Result,
+  readNumber,
+  refuse,
+} from '../../../core/index.ts'
+
+export type PlanFields = {
+  readonly amount: string
+  readonly everyNights: string
+  readonly firstNight: string
+}
+export type PlanField = keyof PlanFields
+export type PlanWrong = { readonly field: PlanField; readonly refusal: NumberRefusal | PlanRefusal }
+
+export const readPlan = (
+  fields: PlanFields,
+  tonight: Day,
+): Result<Pick<PlanAsked, 'amount' | 'everyNights' | 'firstNight'>, PlanWrong> => {
+  const amount = readNumber(fields.amount)
+  if (!amount.ok) return refuse({ field: 'amount', refusal: amount.refusal })
+  const nights = readNumber(fields.everyNights)
+  if (!nights.ok) return refuse({ field: 'everyNights', refusal: nights.refusal })
+  return ok({
+    amount: fromMillilitres(amount.value),
+    everyNights: nights.value,
+    firstNight: isDay(fields.firstNight) ? fields.firstNight : tonight,
+  })
+}
+
+/** Which field a refused plan is about. */
+export const fieldOf = ({ why }: PlanRefusal): PlanField => (why === 'nightsOutOfRange' ? 'everyNights' : 'amount')

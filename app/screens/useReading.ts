@@ -1,0 +1,19 @@
+/** What a screen reads: the world, the time, and the calendar the household lives by. */
+import { type Day, type Here, type Moment, tanksAt, wallDay, type World, type Zone } from '../../core/index.ts'
+import { phoneZone, useNow } from '../state/clock.ts'
+import { useWorld } from '../state/store.ts'
+
+/** The first tank's zone; the phone's own until there is one. */
+export const homeZone = (world: World, now: Moment): Zone => tanksAt(world, now)[0]?.zone ?? phoneZone()
+
+export type Reading = { readonly world: World; readonly now: Moment; readonly zone: Zone; readonly today: Day }
+
+export const useReading = (): Reading => {
+  const world = useWorld()
+  const now = useNow()
+  const zone = homeZone(world, now)
+  return { world, now, zone, today: wallDay(now, zone) }
+}
+
+/** For a request: the moment it is asked, not the minute shown. */
+export const hereIn = (world: World, now: Moment): Here => ({ now, zone: homeZone(world, now) })

@@ -1,0 +1,103 @@
+/** What the food room says: what there is, how long it lasts, whether it is too late to freeze. */
+import type {
+  Cost,
+  Day,
+  FoodDescribed,
+  FreezingWindow,
+  Lasts,
+  Lot,
+  Microlitres,
+  Moment,
+  OnHand,
+  Source,
+  World,
+  WouldMake,
+} from '../../core/index.ts'
+import { aboutHowLong, dayInFull, dayWords } from './dates.ts'
+import { dosesWords } from './entries.ts'
+import { bottleName, lotName } from './names.ts'
+import { capital, cost, millilitres, nights, number, portions } from './numbers.ts'
+
+export const list = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
+
+/** "41 portions and 96 mL". The size is said only where there are two of them. */
+export const onHandWords = ({ portions: heaps, liquid }: OnHand): string => {
+  const sized = heaps.length > 1
+  const frozen = heaps.map(({ each, count }) => `${portions(count)}${sized ? ` of ${millilitres(each)}` : ''}`)
+  return list([...frozen, ...(liquid > 0 ? [millilitres(liquid)] : [])])
+}
+
+/** "41 portions and 96 mL of green food, enough until 18 November; first night without food 20 November." */
+export const lastsSentence = (food: FoodDescribed, has: OnHand, lasts: Lasts | undefined, today: Day): string => {
+  const amount = onHandWords(has)
+  const what = amount === '' ? `No ${food.name} that is in time` : `${capital(amount)} of ${food.name}`
+  if (!lasts) return `${what}. No plan feeds it to a tank yet.`
+  const bare = `irst night without food ${dayWords(lasts.bareNight, today)}.`
+  if (lasts.lastNight) return `${what}, enough until ${dayWords(lasts.lastNight, today)}; f${bare}`
+  return amount === '' ? `${what}: f${bare}` : `${what}, too little for a dose. F${bare}`
+}
+
+/** What passes its last good day on the way; crumbs of less than a dose are not worth a word. */
+export const wastedWords = (wasted: readonly Source[], world: World, now: Moment, today: Day): string | undefined => {
+  const said = wasted.flatMap((source) => {
+    if (!source.lastGood || source.lastGood < today) return []
+    return source.from === 'portions'
+      ? [`${portions(source.left)} from ${lotName(world, source.lot)}`]
+      : [`${millilitres(source.left)} from ${bottleName(world, source.bottle, now)}`]
+  })
+  return said.length > 0 ? `Won’t get used in time: ${list(said)}.` : undefined
+}
+
+/** "Not too late: freeze by 5 March. 96 mL makes 96 portions, about six months." */
+export const freezingHeadline = (
+  window: FreezingWindow,
+  usable: Microlitres,
+  makes: WouldMake | undefined,
+  today: Day,
+): string | undefined => {
+  switch (window.is) {
+    case 'open': {
+      const by = window.days === 0 ? 'freeze today, its last good day' : `freeze by ${dayWords(window.until, today)}`
+      return `Not too late: ${by}.${makes ? ` ${millilitres(usable)} makes ${makesWords(makes)}.` : ''}`
+    }
+    case 'over':
+      return `Past its last good day in the fridge, ${dayWords(window.since, today)}. Frozen now it keeps 12 months.`
+    case 'unknown':
+      return 'No date is known for it, so nobody can say until when it may be frozen.'
+    case 'notPromised':
+      return undefined
+  }
+}
+
+/** "96 portions, about six months". */
+export const makesWords = ({ portions: count, nights: cover }: WouldMake): string => {
+  const long = cover === undefined ? undefined : (aboutHowLong(cover) ?? nights(cover))
+  return long ? `${portions(count)}, ${long}` : portions(count)
+}
+
+/** "82 nights of food, about three months". */
+export const coverWords = (cover: number | undefined): string => {
+  if (cover === undefined) return 'no plan uses it yet'
+  const long = aboutHowLong(cover)
+  return long ? `${nights(cover)} of food, ${long}` : `${nights(cover)} of food`
+}
+
+/** "62 doses, 62 mL, since 3 June". */
+export const soFarWords = (doses: number, amount: number, since: Day | undefined, today: Day): string =>
+  `${dosesWords(doses)}, ${millilitres(amount)}${since ? `, since ${dayWords(since, today)}` : ''}`
+
+export const costWords = (of: Cost): string => (of === 'notKnown' ? 'price not known' : `${cost(of)} a dose`)
+
+/** "frozen 3 June", "frozen about June 2026". */
+export const frozenWords = ({ made }: Lot, today: Day): string =>
+  made.kind === 'portionsOnHand' && made.about
+    ? `frozen about ${dayInFull(made.frozenOn).replace(/^\d+ /, '')}`
+    : `frozen ${dayWords(made.frozenOn, today)}${made.kind === 'portionsFrozen' && made.late ? ', late' : ''}`
+
+/** What a count by hand changes, before it is saved. */
+export const gapWords = (counted: number, book: number): string => {
+  if (counted === book) return `${capital(portions(counted))}, as the book said.`
+  const gap = Math.abs(counted - book)
+  return `${capital(portions(counted))}: ${number(gap)} ${counted < book ? 'fewer' : 'more'} than the book said.`
+}

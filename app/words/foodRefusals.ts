@@ -1,0 +1,35 @@
+/** Refusals only the food room’s forms make, as sentences; every other goes its usual way. */
+import type { AmountRefusal } from '../../core/index.ts'
+import { number } from './numbers.ts'
+import { type AnyRefusal, type Reading, refusalText } from './refusals.ts'
+
+export type FieldRefusal =
+  | AnyRefusal
+  | AmountRefusal
+  | { readonly why: 'priceOutOfRange' | 'currencyUnknown' | 'nameMissing' | 'nothingChosen' | 'trayOutOfRange' }
+  | { readonly why: 'dayMissing' | 'shareOutOfRange' | 'tooMany' }
+
+export const fieldText = (refusal: FieldRefusal, reading: Reading): string => {
+  switch (refusal.why) {
+    case 'tooMuch':
+      return `More than ${number(refusal.most / 1000)} litres of food? Look at the number and its unit again.`
+    case 'priceOutOfRange':
+      return 'A price is more than 0. If it cost nothing, say that it was free.'
+    case 'currencyUnknown':
+      return 'A currency has three letters, such as GBP, EUR or USD.'
+    case 'nameMissing':
+      return 'It needs a name: the one you say at the fridge is best.'
+    case 'nothingChosen':
+      return 'Choose one.'
+    case 'trayOutOfRange':
+      return 'A tray has from 1 to 100 rows, and from 1 to 100 wells in each.'
+    case 'dayMissing':
+      return 'On which day? About is good enough.'
+    case 'shareOutOfRange':
+      return 'A share goes from 0 to 100 %.'
+    case 'tooMany':
+      return 'So many? Look at the number again.'
+    default:
+      return refusalText(refusal, reading)
+  }
+}

@@ -1,0 +1,30 @@
+/** What does not add up, as a question. */
+import type { Moment, Oddity, World } from '../../core/index.ts'
+import { nightWords } from './dates.ts'
+import { bottleName, lotName, tankName } from './names.ts'
+import { capital, millilitres, portions } from './numbers.ts'
+
+export const oddityText = (oddity: Oddity, world: World, now: Moment): string => {
+  switch (oddity.what) {
+    case 'trayEmptierThanBook':
+      return `${capital(portions(oddity.short))} more came out of ${lotName(world, oddity.lot)} than the book had. What is really in it?`
+    case 'bottleEmptierThanBook':
+      return `${millilitres(oddity.short)} more came out of ${bottleName(world, oddity.bottle, now)} than the book had. What is really in it?`
+    case 'loggedTwice': {
+      const plan = world.plans.get(oddity.plan)?.at(-1)
+      const where = plan ? tankName(world, plan.tank, now) : 'the tank'
+      return `Logged twice? Two phones noted a dose for ${where} on ${nightWords(oddity.night)}.`
+    }
+    case 'unknownStock':
+      return 'An entry names a bottle or tray that is not on record here. It may come with another phone’s backup.'
+    case 'unknownPlan':
+      return 'A dose follows a plan that is not on record here. It may come with another phone’s backup.'
+    case 'aheadOfItsWriting':
+      return 'An entry is dated later than it was written. Is its day right?'
+    case 'countGapMoved': {
+      const { bookThen, bookNow, found } = oddity.seen
+      const figure = oddity.of === 'portions' ? portions : millilitres
+      return `When you counted ${figure(found)}, the book said ${figure(Math.max(0, bookThen))}; with what has arrived since it would have said ${figure(Math.max(0, bookNow))}. Is the count still right?`
+    }
+  }
+}

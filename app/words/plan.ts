@@ -1,0 +1,33 @@
+/** The label's range, and whether portions suit a dose. */
+import type { Band, FoodDescribed, Microlitres, PlanMade, PortionFit } from '../../core/index.ts'
+import { everyNights } from './entries.ts'
+import { capital, inWords, millilitreRange, millilitres, number, water } from './numbers.ts'
+
+/** "The label's range for this tank is 0.55 to 1.05 mL, every other night." */
+export const bandWords = (band: Band | undefined): string => {
+  if (!band) return 'How much water is in the tank? Then I can say what one dose is.'
+  if (band.shown === 'tooSmall')
+    return `The most for this tank, ${number(band.high / 1000)} mL, is less than one mark of the pipette. Dilute the food, or use a finer pipette.`
+  const { low, high } = band.shown
+  return low === high
+    ? `One dose for this tank is ${millilitres(low)} by the label.`
+    : `The label’s range for this tank is ${millilitreRange(low, high)}.`
+}
+
+/** Where the range comes from. */
+export const bandSource = (food: FoodDescribed): string =>
+  `${millilitreRange(food.band.low, food.band.high)} per ${water(food.band.per)}, ${everyNights(food.everyNights)}.`
+
+export const planWords = (plan: PlanMade, food: FoodDescribed): string =>
+  `${millilitres(plan.amount)} of ${food.name}, ${everyNights(plan.everyNights)}`
+
+/** Does one portion of this size suit the tank, and what to do if not. Suggests, never forbids. */
+export const fitWords = (each: Microlitres, fit: PortionFit): string => {
+  if (fit.is === 'tooBig') {
+    const wells = fit.well ? `smaller wells (${millilitres(fit.well)})` : 'smaller wells'
+    return `A portion of ${millilitres(each)} is ${number(fit.ratio)} × the top of the range for this tank. Next time ${wells} or a dilution; or share one portion over two tanks the same night.`
+  }
+  return fit.portions === 1
+    ? `One portion of ${millilitres(each)} suits this tank.`
+    : `${capital(inWords(fit.portions))} portions of ${millilitres(each)} make a dose for this tank.`
+}

@@ -1,0 +1,22 @@
+/** Reasons as chips; any may be skipped, and a few words of her own do as well. */
+const reasons = {
+  miscounted: 'miscounted',
+  broken: 'broken',
+  dropped: 'dropped it',
+  thawed: 'thawed',
+  smelt: 'smelt off',
+  pastItsDay: 'past its day',
+  notNoted: 'a dose not noted',
+  spilt: 'spilt',
+  givenAway: 'given away',
+  away: 'away',
+  hazy: 'water was hazy',
+  mistake: 'a slip of the finger',
+  didNotHappen: 'it did not happen',
+} as const
+
+export type Reason = keyof typeof reasons
+
+export const reasonText = (why: string): string => (why in reasons ? reasons[why as Reason] : why)
+export const reasonOptions = <const Known extends Reason>(...known: readonly Known[]) =>
+  known.map((value) => ({ value, label: reasons[value] }))
