@@ -5,24 +5,16 @@
  * shape, and the body as written must stay beside the lifted one: one id has one body, and that one is exported.
  */
 import * as v from 'valibot'
-import type { Entry, Unread } from '../ledger/entry.ts'
 import { moment, stamp } from './codec/fields.ts'
 import { isJson } from './codec/json.ts'
 import { isFactKind, shapes } from './codec/shapes.ts'
 import type { Fact } from './facts.ts'
+import type { Held } from './held.ts'
 
 export { factKinds } from './codec/shapes.ts'
 
-/** Grows when this version reads more than the one before it. */
-export const codecVersion: number = 1
-
-/** An entry this version reads, or one that it keeps unread. */
-export type Held = Entry<Fact> | Unread
-
 const kindName = v.pipe(v.string(), v.regex(/^[A-Za-z]\w{0,99}$/))
 const envelope = v.looseObject({ id: stamp, fact: v.looseObject({ kind: kindName, at: moment }) })
-
-export const isUnread = (entry: Held): entry is Unread => 'unread' in entry
 
 /** Undefined: malformed, neither ours nor a newer version's. */
 export const decodeEntry = (raw: unknown): Held | undefined => {
@@ -33,6 +25,3 @@ export const decodeEntry = (raw: unknown): Held | undefined => {
   const shape: v.GenericSchema<Fact> = shapes[fact.kind]
   return v.is(shape, fact) ? { ...raw, fact } : undefined
 }
-
-/** The entry as it stands in a file or a store. */
-export const encodeEntry = (entry: Held): unknown => (isUnread(entry) ? entry.unread : entry)

@@ -7,7 +7,8 @@ import type { Stamp } from '../ledger/stamp.ts'
 import { canonical } from '../ledger/union.ts'
 import { id, moment, text, whole as wholeNumber } from './codec/fields.ts'
 import { parsed } from './codec/json.ts'
-import { decodeEntry, encodeEntry, type Held, isUnread } from './codec.ts'
+import { decodeEntry } from './codec.ts'
+import { encodeEntry, type Held, isUnread } from './held.ts'
 
 export type FileHeader = { readonly at: Moment; readonly device: DeviceId; readonly version: string }
 export type LedgerFile = {
