@@ -2,13 +2,13 @@
  * Half-filled forms outlive the app. What is typed is on disk a third of a second later, or at once when the screen is
  * left; phones kill apps in the background without asking.
  */
-import type { Moment } from '../../core/index.ts'
+import { type Moment, moment } from '../../core/index.ts'
 import type { Draft } from '../storage/device.ts'
-import { dropDraft, keepDraft, letGo, readDraft } from '../storage/drafts.ts'
 import { now } from './clock.ts'
-import { device } from './device.ts'
+import { clearSlot, keepInSlot, latestDraft, letGoOf } from './draftSlots.ts'
 import { newId } from './ids.ts'
 import { turns } from './inTurn.ts'
+import { leaveWords } from './lastWords.ts'
 import { signal } from './signal.ts'
 
 /** How long a keystroke may wait for the next one. */
@@ -29,18 +29,25 @@ export type OpenDraft<Fields> = {
   readonly change: (fields: Partial<Fields>) => void
   /** After the form is saved, or given up: the fields are as at first, on the screen and on the disk. */
   readonly clear: () => Promise<void>
+  /** To the disk. */
   readonly flush: () => Promise<void>
+  /** What is not yet there is put where it takes no time. */
+  readonly leave: () => void
 }
 
-const openDrafts = new Set<{ readonly flush: () => Promise<void> }>()
+const openDrafts = new Set<Pick<OpenDraft<object>, 'leave' | 'flush'>>()
 /** Before the page goes. */
 export const flushDrafts = async (): Promise<void> => {
   await Promise.all([...openDrafts].map((draft) => draft.flush()))
 }
+const leaving = () => {
+  for (const draft of openDrafts) draft.leave()
+  void flushDrafts()
+}
 document.addEventListener('visibilitychange', () => {
-  if (document.visibilityState === 'hidden') void flushDrafts()
+  if (document.visibilityState === 'hidden') leaving()
 })
-window.addEventListener('pagehide', () => void flushDrafts())
+window.addEventListener('pagehide', leaving)
 
 export const openDraft = <Fields extends object>(form: string, initial: Fields): OpenDraft<Fields> => {
   const changed = signal()
@@ -49,7 +56,9 @@ export const openDraft = <Fields extends object>(form: string, initial: Fields):
   let typed: Partial<Fields> = {}
   let from: Draft | undefined
   let cleared = false
-  let dirty = false
+  let edits = 0
+  let saved = 0
+  let typedAt = moment(0)
   let watchers = 0
   let timer: ReturnType<typeof setTimeout> | undefined
 
@@ -58,22 +67,22 @@ export const openDraft = <Fields extends object>(form: string, initial: Fields):
     changed.tell()
   }
   const restored = inTurn(async () => {
-    const read = await readDraft(device, form)
-    if (read.ok) from = read.value
+    from = await latestDraft(form)
     if (cleared || from === undefined) return show({ ...state, ready: true })
     // What she has typed since the form opened is newer than anything on the disk.
     show({ fields: { ...restore(initial, from.fields), ...typed }, ready: true, restoredFrom: from.savedAt })
   })
+  const asTyped = (): Draft => ({ fields: state.fields, savedAt: typedAt, tab })
   const write = async () => {
-    if (!dirty) return
-    dirty = false
-    const kept = await keepDraft(device, form, { fields: state.fields, savedAt: now(), tab })
+    if (saved === edits) return
+    const writing = edits
     // Full or closed: it stays in memory, and the next keystroke or the next leaving tries again.
-    if (kept.ok) await letGoOfFirst()
-    else dirty = true
+    if (!(await keepInSlot(form, asTyped()))) return
+    saved = Math.max(saved, writing)
+    await letGoOfFirst()
   }
   const letGoOfFirst = async () => {
-    if (from !== undefined && from.tab !== tab) await letGo(device, form, from)
+    if (from !== undefined && from.tab !== tab) await letGoOf(form, from)
     from = undefined
   }
   const flush = () => {
@@ -91,14 +100,15 @@ export const openDraft = <Fields extends object>(form: string, initial: Fields):
         watchers -= 1
         if (watchers > 0) return
         void flush().then(() => {
-          if (watchers === 0 && !dirty) openDrafts.delete(draft)
+          if (watchers === 0 && saved === edits) openDrafts.delete(draft)
         })
       }
     },
     state: () => state,
     change: (fields) => {
       typed = { ...typed, ...fields }
-      dirty = true
+      edits += 1
+      typedAt = now()
       show({ ...state, fields: { ...state.fields, ...fields } })
       // Not put off by the next keystroke: steady typing would never be saved.
       timer ??= setTimeout(() => {
@@ -110,13 +120,16 @@ export const openDraft = <Fields extends object>(form: string, initial: Fields):
       clearTimeout(timer)
       timer = undefined
       typed = {}
-      dirty = false
+      saved = edits
       cleared = true
       show({ fields: initial, ready: true })
       return inTurn(async () => {
-        await dropDraft(device, form, tab)
+        await clearSlot(form, tab)
         await letGoOfFirst()
       })
+    },
+    leave: () => {
+      if (saved !== edits) leaveWords(form, asTyped())
     },
     flush,
   }

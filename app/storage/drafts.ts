@@ -4,14 +4,9 @@ import type { StorageRefusal } from './connection.ts'
 import type { Device, Draft } from './device.ts'
 import { writeStrictly } from './transaction.ts'
 
-/** The latest any tab left behind. */
-export const readDraft = (device: Device, form: string): Promise<Result<Draft | undefined, StorageRefusal>> =>
-  device.use(async (db) =>
-    (await db.getAll('drafts', IDBKeyRange.bound([form], [form, []]))).reduce<Draft | undefined>(
-      (latest, draft) => (latest === undefined || draft.savedAt > latest.savedAt ? draft : latest),
-      undefined,
-    ),
-  )
+/** What each tab left behind. */
+export const readDrafts = (device: Device, form: string): Promise<Result<readonly Draft[], StorageRefusal>> =>
+  device.use((db) => db.getAll('drafts', IDBKeyRange.bound([form], [form, []])))
 
 /** The page may be on its way out: what is committed here and now is written, what waits for an answer is undone. */
 export const keepDraft = (device: Device, form: string, draft: Draft): Promise<Result<void, StorageRefusal>> =>
