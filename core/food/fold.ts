@@ -143,7 +143,7 @@ export const changeFood = (state: Folding, { id, fact }: Entry<FoodFact>) => {
     }
     case 'portionsFound': {
       const lot = lotOf(state, id, fact.lot)
-      if (lot) lot.left += fact.count
+      if (lot && !countedAfter(lot, fact.at)) lot.left += fact.count
       return
     }
     case 'liquidGone': {

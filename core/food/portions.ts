@@ -4,7 +4,7 @@ import { type Day, daysBetween } from '../basis/days.ts'
 import { type Here, momentOn, today } from '../basis/here.ts'
 import type { BottleId, FoodId, LotId, PlaceId } from '../basis/ids.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
-import type { Moment } from '../basis/zones.ts'
+import { type Moment, moment, wallDay } from '../basis/zones.ts'
 import { checkDates, type DateRefusal } from './bottles.ts'
 import type {
   Fate,
@@ -103,10 +103,13 @@ export const recordFreezing = (
       eachWouldBe: microlitres(Math.floor(holds / asked.portions)),
     })
   const { lot, mark, portions, each, frozenOn, kept, place } = asked
+  const frozenAt = momentOn(frozenOn, here)
+  // A bottle written down in the afternoon and frozen that day was full first: a bare day's noon would come before it.
+  const seen = bottle.recorded.at
   return ok([
     {
       kind: 'portionsFrozen',
-      at: momentOn(frozenOn, here),
+      at: moment(wallDay(seen, here.zone) === frozenOn ? Math.max(seen, frozenAt) : frozenAt),
       lot,
       food: bottle.recorded.food,
       mark,

@@ -107,6 +107,19 @@ test('a bottle that arrived on 12 January is not too late on 1 March, and makes 
   expect(portions * food.everyNights).toBe(290)
 })
 
+test('a bottle written down in the afternoon and frozen that day is emptied by it, even if that is written a day later', () => {
+  const book = given(lab, bottleOf({ holds: 120, received: '2027-01-05', seen: at('2027-01-05 15:30') }))
+  book.note(...done(freeze(book, '2027-01-05', {}, '2027-01-06')))
+  expect(book.world().bottles.get(firstBottle)).toMatchObject({ left: 24_000, frozen: 96_000 })
+})
+
+test('a bottle that looked half full on the 9th has already lost what was frozen on the 7th', () => {
+  const half = { full: 0.5, received: '2027-01-05', opened: '2027-01-05', seen: at('2027-01-09 16:10') }
+  const book = given(lab, bottleOf({ holds: 120, ...half }))
+  book.note(...done(freeze(book, '2027-01-07', { portions: 48 }, '2027-01-10')))
+  expect(book.world().bottles.get(firstBottle)).toMatchObject({ left: 60_000, frozen: 48_000 })
+})
+
 describe('a bottle of 120 mL of which 14 mL stay fresh', () => {
   const world = given(lab, bottleOf({ holds: 120, received: '2027-01-05' })).world()
   const { bottle, food } = bottleOn(world, '2027-01-06')
