@@ -23,7 +23,7 @@ export const PleaseCheck = () => {
   const more = oddities.length - most
   return (
     <Section title="Please check">
-      <output ref={noted} tabIndex={-1}>
+      <output className="question-noted" ref={noted} tabIndex={-1}>
         {settled > 0 && (oddities.length === 0 ? 'Noted. Nothing is left to check.' : 'Noted.')}
       </output>
       {oddities.slice(0, most).map((oddity) => (

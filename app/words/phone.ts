@@ -9,7 +9,7 @@ import { number, plural } from './numbers.ts'
 import type { Reading } from './refusals.ts'
 
 const entries = (count: number): string => plural(count, 'entry', 'entries')
-const are = (count: number): string => `${number(count)} ${count === 1 ? 'is' : 'are'}`
+const are = (count: number): string => (count === 1 ? '1 is' : `${count === 0 ? 'none' : number(count)} are`)
 
 export const looks: readonly { readonly value: Look; readonly label: string; readonly hint: string }[] = [
   { value: 'byItself', label: 'By itself', hint: 'Red on black on Tonight when the lights are out, paper elsewhere.' },
@@ -23,7 +23,7 @@ export const holdsText = (held: number, lastBackup: Moment | undefined, reading:
     : `This phone holds ${entries(held)}. ${lastBackupText(lastBackup, reading)}`
 
 const lastBackupText = (last: Moment | undefined, { today, zone }: Reading): string =>
-  last === undefined ? 'No backup has been saved yet.' : `Last backup: ${dayWords(wallDay(last, zone), today)}.`
+  last === undefined ? 'No backup has been saved from it yet.' : `Last backup: ${dayWords(wallDay(last, zone), today)}.`
 
 /** A quiet word, never an alarm; undefined where there is nothing to say. */
 export const backupDueText = (held: number, last: Moment | undefined, { today, zone }: Reading): string | undefined => {

@@ -12,16 +12,18 @@ import type { Reading } from '../useReading.ts'
 
 const reasons = reasonOptions('mistake', 'didNotHappen', 'miscounted')
 
-type CrossOutProps = { readonly entry: Entry<Fact>; readonly reading: Reading; readonly onKeep: () => void }
+type CrossOutProps = { readonly entry: Entry<Fact>; readonly reading: Reading; readonly onClose: () => void }
 
-export const CrossOut = ({ entry, reading, onKeep }: CrossOutProps) => {
+export const CrossOut = ({ entry, reading, onClose }: CrossOutProps) => {
   const panel = useRef<HTMLDivElement>(null)
   const { busy, refusal, send } = useRequest<StrikeRefusal>()
   const [why, setWhy] = useState<(typeof reasons)[number]['value'] | null>(null)
   // The button that opened this is gone; its focus comes here rather than to nowhere.
   useEffect(() => panel.current?.focus(), [])
-  const crossOut = () =>
-    void send((world, { now }) => strikeOut(world, { target: entry.id, ...(why ? { why } : {}) }, now))
+  const crossOut = async () => {
+    const done = await send((world, { now }) => strikeOut(world, { target: entry.id, ...(why ? { why } : {}) }, now))
+    if (done) onClose()
+  }
   const along = undoTakesAlong(entry.fact)
   return (
     <div className="diary-undo" ref={panel} tabIndex={-1}>
@@ -32,7 +34,7 @@ export const CrossOut = ({ entry, reading, onKeep }: CrossOutProps) => {
         <Button onAct={crossOut} waiting={busy}>
           Cross it out
         </Button>
-        <Button kind="quiet" onAct={onKeep}>
+        <Button kind="quiet" onAct={onClose}>
           Keep it
         </Button>
       </Actions>

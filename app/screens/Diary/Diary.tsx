@@ -37,7 +37,9 @@ export const Diary = () => {
       <PleaseCheck />
       {world.history.all.length === 0 ? (
         <Empty says="Nothing is written here yet. The first bottle, the first portions or the first dose begins the book.">
-          <a href="#/food">To the food</a>
+          <a className="diary-link" href="#/food">
+            To the food
+          </a>
         </Empty>
       ) : (
         <MoreExact label="Look up a day" open={upTo !== ''}>

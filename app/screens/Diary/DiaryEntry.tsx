@@ -1,6 +1,6 @@
 /** One line of the book, and the way to cross it out. */
 import './diary.css'
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import { LinkButton } from '../../parts/Actions.tsx'
 import { Line } from '../../parts/Lines.tsx'
 import { Struck } from '../../parts/Struck.tsx'
@@ -11,39 +11,31 @@ import type { Reading } from '../useReading.ts'
 import { CrossOut } from './CrossOut.tsx'
 import type { DiaryLine } from './pages.ts'
 
-export const DiaryEntry = ({
-  line: { entry, struck },
-  reading,
-}: {
-  readonly line: DiaryLine
-  readonly reading: Reading
-}) => {
+type DiaryEntryProps = { readonly line: DiaryLine; readonly reading: Reading }
+
+export const DiaryEntry = ({ line: { entry, struck }, reading }: DiaryEntryProps) => {
   const thisPhone = useMatter('device')
   const [asked, setAsked] = useState(false)
+  const line = useRef<HTMLDivElement>(null)
   const text = entryText(entry.fact, reading.world, reading.now, reading)
-  const lead = notedWhen(entry, thisPhone, reading)
-  if (struck)
-    return (
-      <Line lead={lead}>
-        <Struck says="Crossed out:">{text}</Struck>
-        <p className="diary-note">{crossedOut(struck, thisPhone, reading)}</p>
-      </Line>
-    )
-  const canUndo = entry.fact.kind !== 'entryStruckOut'
+  const asking = asked && !struck
+  // The buttons go, whichever is pressed; focus stays on the line they belonged to.
+  const close = () => {
+    setAsked(false)
+    line.current?.focus()
+  }
   return (
-    <Line
-      lead={lead}
-      end={
-        canUndo &&
-        !asked && (
+    <Line lead={notedWhen(entry, thisPhone, reading)}>
+      <div className="diary-line" ref={line} tabIndex={-1}>
+        <p className="diary-text">{struck ? <Struck says="Crossed out:">{text}</Struck> : text}</p>
+        {!struck && !asking && entry.fact.kind !== 'entryStruckOut' && (
           <LinkButton onAct={() => setAsked(true)}>
             Undo<span className="for-ears">: {text}</span>
           </LinkButton>
-        )
-      }
-    >
-      <p>{text}</p>
-      {asked && <CrossOut entry={entry} reading={reading} onKeep={() => setAsked(false)} />}
+        )}
+      </div>
+      {struck && <p className="diary-note">{crossedOut(struck, thisPhone, reading)}</p>}
+      {asking && <CrossOut entry={entry} reading={reading} onClose={close} />}
     </Line>
   )
 }

@@ -4,6 +4,7 @@ import {
   type Entry,
   type EntryStruckOut,
   type Fact,
+  type FactKind,
   type History,
   type Moment,
   type Stamp,
@@ -43,6 +44,8 @@ export const diaryPages = (
   return { days, older: false }
 }
 
-/** The last thing that happened and stands; what is dated later than now has not. */
+const paperwork: ReadonlySet<FactKind> = new Set(['entryStruckOut', 'questionSettled'])
+
+/** The last thing that happened and stands: dated no later than now, and more than paperwork. */
 export const lastHappened = ({ all, struck }: History<Fact>, now: Moment): Entry<Fact> | undefined =>
-  all.findLast(({ id, fact }) => fact.at <= now && fact.kind !== 'entryStruckOut' && !struck.has(id))
+  all.findLast(({ id, fact }) => fact.at <= now && !paperwork.has(fact.kind) && !struck.has(id))

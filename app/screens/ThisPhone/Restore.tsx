@@ -21,7 +21,7 @@ export const Restore = () => {
     <>
       {state.is !== 'takingIn' && (
         <Labelled
-          label="Take in a backup file"
+          label="A backup file to take in"
           hint="From this phone or another. You see what it would bring before anything is written."
           error={state.is === 'refused' ? refusalText(state.refusal, reading) : undefined}
         >

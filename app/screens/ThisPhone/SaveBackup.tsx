@@ -27,8 +27,8 @@ export const SaveBackup = ({ reading }: { readonly reading: Reading }) => {
         <Button onAct={save} waiting={saved.is === 'making'}>
           Save a backup file
         </Button>
+        <output>{saved.is === 'done' && handedOverText(saved.handed)}</output>
       </Actions>
-      <output>{saved.is === 'done' && handedOverText(saved.handed)}</output>
       {saved.is === 'refused' && <Notice kind="refusal">{refusalText(saved.refusal, reading)}</Notice>}
     </>
   )

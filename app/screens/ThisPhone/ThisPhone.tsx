@@ -45,7 +45,8 @@ export const ThisPhone = () => {
       <Section title="About Smallhours">
         <p>{privacyText}</p>
         <p>{careText}</p>
-        <Facts facts={[{ term: 'Version', fact: version, note: licencesText }]} />
+        <p>{licencesText}</p>
+        <Facts facts={[{ term: 'Version', fact: version }]} />
       </Section>
     </Page>
   )
