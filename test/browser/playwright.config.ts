@@ -1,9 +1,8 @@
-import { existsSync } from 'node:fs'
+import { existsSync, readFileSync } from 'node:fs'
 import { defineConfig } from '@playwright/test'
 
-const system = ['/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'].find((path) =>
-  existsSync(path),
-)
+const known: string[] = JSON.parse(readFileSync(new URL('./chromiums.json', import.meta.url), 'utf8'))
+const system = known.find((path) => existsSync(path))
 if (!system) throw new Error('No Chromium found: install the package chromium.')
 const host = 'http://127.0.0.1'
 const address = `${host}:4173/reef/app/`

@@ -7,6 +7,7 @@ import { renewDevice, setMatter, thisDevice, useMatter } from '../../../app/stat
 import { newId } from '../../../app/state/ids.ts'
 import { flushAndReload, loadPart } from '../../../app/state/leave.ts'
 import { currentEntries, currentWorld, request, start, takeIn, useStatus, useWorld } from '../../../app/state/store.ts'
+import { useOfflineReady, useUpdate, watchForUpdates } from '../../../app/state/updates.ts'
 import { useDraft } from '../../../app/state/useDraft.ts'
 import { nothingSeen, openLedger, readAfter } from '../../../app/storage/ledger.ts'
 import { seal } from '../../../app/storage/seal.ts'
@@ -74,6 +75,7 @@ const harness = {
   renewDevice,
   setMatter,
   flushAndReload,
+  watchForUpdates,
   loadPart,
 }
 export type Harness = typeof harness
@@ -86,6 +88,7 @@ declare global {
 const Form = () => {
   const { fields, change, clear, restoredFrom } = useDraft('note', { text: '' })
   const { places } = useWorld()
+  const update = useUpdate()
   const save = async () => {
     const saved = await request(() => ok([place(fields.text)]))
     if (saved.ok) await clear()
@@ -101,6 +104,13 @@ const Form = () => {
       <p>{restoredFrom === undefined ? 'new' : 'restored'}</p>
       <p>{`places: ${places.size}`}</p>
       <p>{`status: ${useStatus()}`}</p>
+      <p>{`edition: ${import.meta.env.MODE}`}</p>
+      <p>{`offline: ${useOfflineReady().offlineReady ? 'ready' : 'not said'}`}</p>
+      {update.waiting && (
+        <button type="button" onClick={update.take}>
+          Take the new version
+        </button>
+      )}
       <p>{`look: ${useMatter('look') ?? 'unsaid'}`}</p>
       <p>{`time: ${new Date(useNow()).toISOString()}`}</p>
     </>
