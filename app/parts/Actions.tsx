@@ -34,3 +34,12 @@ export const LinkButton = ({ children, onAct }: { readonly children: ReactNode; 
     {children}
   </button>
 )
+
+type ButtonLinkProps = { readonly href: string; readonly kind?: 'primary' | 'quiet'; readonly children: ReactNode }
+
+/** Goes somewhere, so it is a link; looks like the act it leads to. */
+export const ButtonLink = ({ href, kind = 'primary', children }: ButtonLinkProps) => (
+  <a className="button" data-kind={kind} href={href}>
+    {children}
+  </a>
+)

@@ -12,17 +12,22 @@ const format = (options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat => {
 }
 const of = (day: Day): Date => new Date(dayNumber(day) * 86_400_000)
 
+/** A day's number stays with its month at the end of a line. */
+const heldTogether = (words: string): string => words.replace(' ', '\u00a0')
+
 /** "5 March", with the year where it is not this one. */
 export const dayWords = (day: Day, today: Day): string =>
-  format({
-    day: 'numeric',
-    month: 'long',
-    timeZone: 'UTC',
-    ...(day.slice(0, 4) === today.slice(0, 4) ? {} : { year: 'numeric' }),
-  }).format(of(day))
+  heldTogether(
+    format({
+      day: 'numeric',
+      month: 'long',
+      timeZone: 'UTC',
+      ...(day.slice(0, 4) === today.slice(0, 4) ? {} : { year: 'numeric' }),
+    }).format(of(day)),
+  )
 /** "5 January 2027": for an echo, where the year is half of what is being checked. */
 export const dayInFull = (day: Day): string =>
-  format({ day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).format(of(day))
+  heldTogether(format({ day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).format(of(day)))
 export const weekday = (day: Day): string => format({ weekday: 'long', timeZone: 'UTC' }).format(of(day))
 /** "Saturday night". */
 export const nightWords = (night: Day): string => `${weekday(night)} night`

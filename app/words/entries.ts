@@ -2,18 +2,7 @@
 import type { Fact, FoodKind, Kept, Moment, Taken, World, Zone } from '../../core/index.ts'
 import { dayInFull, dayWords, nightWords } from './dates.ts'
 import { bottleName, doors, foodName, lotName, placeName, tankName } from './names.ts'
-import {
-  inWords,
-  millilitreRange,
-  millilitres,
-  nights,
-  number,
-  plural,
-  portions,
-  price,
-  trays,
-  water,
-} from './numbers.ts'
+import { inWords, millilitreRange, millilitres, number, plural, portions, price, trays, water } from './numbers.ts'
 import { reasonText } from './reasons.ts'
 import type { Reading } from './refusals.ts'
 
@@ -40,9 +29,9 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
       return `${fact.name}: ${size ? `${about ? 'about ' : ''}${water(size)}` : 'volume by measurements'}, lights out at ${fact.lightsOut}.`
     }
     case 'foodDescribed':
-      return `${fact.name} is ${kindOfFood[fact.sort]}: ${millilitreRange(fact.band.low, fact.band.high)} per ${water(fact.band.per)}, every ${nights(fact.everyNights)}.`
+      return `${fact.name} is ${kindOfFood[fact.sort]}: ${millilitreRange(fact.band.low, fact.band.high)} per ${water(fact.band.per)}, ${everyNights(fact.everyNights)}.`
     case 'placeDescribed':
-      return `${fact.name} is a ${doors[fact.door]}.`
+      return `A ${doors[fact.door]} on record: ${fact.name}.`
     case 'bottleRecorded': {
       const paid = fact.price === undefined ? '' : `, ${price(fact.price)}`
       const holds = fact.about ? `, with about ${millilitres(fact.contents)} in it` : ''

@@ -28,14 +28,21 @@ export const placeName = (world: World, place: PlaceId, now: Moment): string =>
   placeAt(world, place, now)?.name ?? 'a place not on record'
 export const lotName = (world: World, lot: LotId): string => world.lots.get(lot)?.made.mark ?? 'portions not on record'
 
-/** "the 120 mL bottle of green food". */
-export const bottleName = (world: World, bottle: BottleId, now: Moment): string => {
+/** "the 120 mL bottle": enough where its food is plain. */
+export const bottleShort = (world: World, bottle: BottleId): string => {
   const recorded = world.bottles.get(bottle)?.recorded
   if (!recorded) return 'a bottle not on record'
   const { size } = recorded
-  const typed = `${number(size.value)} ${bottleUnits[size.unit]}`
+  const typed = `${number(size.value)}\u00a0${bottleUnits[size.unit]}`
   const metric = size.unit === 'mL' ? '' : ` (${millilitres(bottleAmount(size.value, size.unit))})`
-  return `the ${typed}${metric} bottle of ${foodName(world, recorded.food, now)}`
+  return `the ${typed}${metric} bottle`
+}
+/** "the 120 mL bottle of green food". */
+export const bottleName = (world: World, bottle: BottleId, now: Moment): string => {
+  const recorded = world.bottles.get(bottle)?.recorded
+  return recorded
+    ? `${bottleShort(world, bottle)} of ${foodName(world, recorded.food, now)}`
+    : bottleShort(world, bottle)
 }
 
 export const doors: Record<Door, string> = { fridge: 'fridge', freezer: 'freezer' }

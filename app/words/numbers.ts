@@ -17,8 +17,8 @@ export const number = (value: number): string => plain.format(value)
 /** Three figures: for what is only known roughly. */
 export const about = (value: number): string => rough.format(value)
 
-/** "0.55 mL". Two decimals are finer than any pipette she has. */
-export const millilitres = (amount: number): string => `${number(toMillilitres(amount as Microlitres))} mL`
+/** "0.55 mL", held together on the line. Two decimals are finer than any pipette she has. */
+export const millilitres = (amount: number): string => `${number(toMillilitres(amount as Microlitres))}\u00a0mL`
 export const millilitreRange = (low: number, high: number): string =>
   low === high ? millilitres(low) : `${number(low / 1000)} to ${millilitres(high)}`
 

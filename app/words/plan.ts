@@ -31,3 +31,10 @@ export const fitWords = (each: Microlitres, fit: PortionFit): string => {
     ? `One portion of ${millilitres(each)} suits this tank.`
     : `${capital(inWords(fit.portions))} portions of ${millilitres(each)} make a dose for this tank.`
 }
+
+/** Before anything is saved: what one dose will be, and that it starts low. */
+export const firstDoseWords = (band: Band | undefined, every: number): string => {
+  if (!band || band.shown === 'tooSmall') return bandWords(band)
+  const { low, high } = band.shown
+  return `One dose for this tank: ${millilitreRange(low, high)}, ${everyNights(every)}, after lights-out. Start low: ${millilitres(low)}, tonight first. That is common practice (1 to 2 mL per 200 US gallons); your label’s own figures can be typed later.`
+}

@@ -1,5 +1,6 @@
 /** Every refusal as a sentence with its numbers in it. Exhaustive: a new refusal does not compile until it has words. */
 import type {
+  AmountRefusal,
   BottleChangeRefusal,
   BottleRefusal,
   CountRefusal,
@@ -27,6 +28,7 @@ import { inWords, millilitres, number, plural, portions } from './numbers.ts'
 
 export type AnyRefusal =
   | NumberRefusal
+  | AmountRefusal
   | WaterRefusal
   | TankRefusal
   | FoodRefusal
@@ -67,6 +69,8 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
       return `“${refusal.typed}” can be read two ways: ${number(refusal.readings[0])} or ${number(refusal.readings[1])}. Type it without the mark, or with one more figure.`
     case 'notPositive':
       return 'This has to be more than 0.'
+    case 'tooMuch':
+      return `More than ${number(refusal.most)} mL is more than any household has.`
     case 'unitUnknown':
       return `${number(refusal.value)} of what? Litres, US gallons and imperial gallons are far apart.`
     case 'vast':

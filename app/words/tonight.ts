@@ -1,8 +1,8 @@
 /** What Tonight says. */
 import type { Day, Lasts, Moment, NightMark, Serving, Shake, TonightLine, World, Zone } from '../../core/index.ts'
 import { clock, dayWords, nightFrom, nightWords } from './dates.ts'
-import { bottleName, lotName, placeName } from './names.ts'
-import { capital, inWords, millilitres, portions } from './numbers.ts'
+import { bottleName, bottleShort, lotName, placeName } from './names.ts'
+import { about, capital, inWords, millilitres, number } from './numbers.ts'
 
 const onePortion = (count: number): string => (count === 1 ? 'one portion' : `${inWords(count)} portions`)
 
@@ -13,20 +13,16 @@ export const takeWords = ({ taken }: Serving, world: World, now: Moment): string
     return `${onePortion(taken.count)} from ${lotName(world, taken.lot)}${place ? `, ${placeName(world, place, now)}` : ''}`
   }
   const place = world.bottles.get(taken.bottle)?.recorded.place
-  return `${millilitres(taken.amount)} from ${bottleName(world, taken.bottle, now)}${place ? `, ${placeName(world, place, now)}` : ''}`
+  const bottle = world.foods.size === 1 ? bottleShort(world, taken.bottle) : bottleName(world, taken.bottle, now)
+  return `${millilitres(taken.amount)} from ${bottle}${place ? `, ${placeName(world, place, now)}` : ''}`
 }
 
-/** "Then 41 are left, enough until 18 November." */
+/** "41 left after that, enough until 18 November." */
 const leftWords = (serving: Serving, lasting: Lasts | undefined, today: Day): string => {
-  const left =
-    serving.taken.from === 'portions'
-      ? serving.left === 0
-        ? 'That is the last one here'
-        : `Then ${portions(serving.left).replace(/ portions?$/, '')} ${serving.left === 1 ? 'is' : 'are'} left`
-      : `Then about ${millilitres(serving.left)} can still be poured`
-  return lasting?.lastNight
-    ? `${left}; all you have is enough until ${dayWords(lasting.lastNight, today)}.`
-    : `${left}.`
+  const last = serving.left === 0 ? 'The last of it' : undefined
+  const left = serving.taken.from === 'portions' ? number(serving.left) : `About ${about(serving.left / 1000)} mL`
+  const until = lasting?.lastNight ? `enough until ${dayWords(lasting.lastNight, today)}` : undefined
+  return `${[last ?? `${left} left after that`, until].filter(Boolean).join(', ')}.`
 }
 
 export const tonightAnswer = (line: TonightLine, world: World, now: Moment, lasting: Lasts | undefined): string => {

@@ -1,5 +1,6 @@
 /** A tank, but no plan yet: what is missing, and the one way on. */
 import { tanksAt } from '../../../core/index.ts'
+import { ButtonLink } from '../../parts/Actions.tsx'
 import { Empty } from '../../parts/Empty.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { PleaseCheck } from '../PleaseCheck.tsx'
@@ -17,18 +18,14 @@ export const NothingPlanned = () => {
     >
       {fed && tank ? (
         <Empty says="A plan is a food, an amount and every how many nights.">
-          <a className="button" data-kind="primary" href={`#/water/plan/${tank.tank}`}>
-            Make a plan
-          </a>
+          <ButtonLink href={`#/water/plan/${tank.tank}`}>Make a plan</ButtonLink>
         </Empty>
       ) : (
         <Empty says="A bottle in the fridge or portions in the freezer: either will do.">
-          <a className="button" data-kind="primary" href="#/food/bottle/new">
-            Log a bottle
-          </a>
-          <a className="button" data-kind="quiet" href="#/food/lot/new">
+          <ButtonLink href="#/food/bottle/new">Log a bottle</ButtonLink>
+          <ButtonLink kind="quiet" href="#/food/lot/new">
             I already have frozen portions
-          </a>
+          </ButtonLink>
         </Empty>
       )}
       <Shaking />

@@ -21,10 +21,11 @@ import {
   tankAt,
   type World,
 } from '../../../core/index.ts'
-import { Actions, Button } from '../../parts/Actions.tsx'
+import { Actions, Button, ButtonLink } from '../../parts/Actions.tsx'
 import { Choice } from '../../parts/Choice.tsx'
 import { DayField } from '../../parts/DayField.tsx'
 import { Empty } from '../../parts/Empty.tsx'
+import { Form } from '../../parts/Form.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { Page } from '../../parts/Page.tsx'
@@ -51,9 +52,9 @@ export const PlanForm = () => {
     return (
       <Page title="Plan" answer={tank ? 'A plan needs a food first.' : 'This tank is not on record.'}>
         <Empty says="A plan is a food, an amount and every how many nights.">
-          <a className="button" data-kind="primary" href={tank ? '#/food/bottle/new' : '#/water'}>
+          <ButtonLink href={tank ? '#/food/bottle/new' : '#/water'}>
             {tank ? 'Log a bottle' : 'Back to Water'}
-          </a>
+          </ButtonLink>
         </Empty>
       </Page>
     )
@@ -118,13 +119,7 @@ const Fields = ({ tank, food, reading }: FieldsProps) => {
     return refusalText(refusal, reading)
   }
   return (
-    <form
-      className="form"
-      onSubmit={(event) => {
-        event.preventDefault()
-        void save(false)
-      }}
-    >
+    <Form onSend={() => save(false)}>
       <NumberField
         label="One dose"
         unit="mL"
@@ -161,6 +156,6 @@ const Fields = ({ tank, food, reading }: FieldsProps) => {
           Save the plan
         </Button>
       </Actions>
-    </form>
+    </Form>
   )
 }

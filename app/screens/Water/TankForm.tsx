@@ -4,6 +4,7 @@ import { useLocation, useParams } from 'wouter'
 import { inForce, ok, type TankId } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { ClockField } from '../../parts/ClockField.tsx'
+import { Form } from '../../parts/Form.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { Page } from '../../parts/Page.tsx'
@@ -49,13 +50,7 @@ export const TankForm = () => {
           : 'How much water, and when do the lights go out?'
       }
     >
-      <form
-        className="form"
-        onSubmit={(event) => {
-          event.preventDefault()
-          void save()
-        }}
-      >
+      <Form onSend={save}>
         <WaterQuestion {...shared} />
         <ClockField
           label="When do the lights go out?"
@@ -72,7 +67,7 @@ export const TankForm = () => {
             Save
           </Button>
         </Actions>
-      </form>
+      </Form>
     </Page>
   )
 }

@@ -14,7 +14,7 @@ import {
   type World,
   wallDay,
 } from '../../../core/index.ts'
-import { Actions } from '../../parts/Actions.tsx'
+import { Actions, ButtonLink } from '../../parts/Actions.tsx'
 import { Empty } from '../../parts/Empty.tsx'
 import { Facts } from '../../parts/Facts.tsx'
 import { Line, Lines } from '../../parts/Lines.tsx'
@@ -34,9 +34,7 @@ export const Water = () => {
     <Page title="Water" answer={answer(tanks)}>
       {tanks.length === 0 && (
         <Empty says="The first evening asks for one tank; more can follow here.">
-          <a className="button" data-kind="primary" href="#/">
-            Begin
-          </a>
+          <ButtonLink href="#/">Begin</ButtonLink>
         </Empty>
       )}
       {tanks.map((tank) => (
@@ -44,9 +42,9 @@ export const Water = () => {
       ))}
       {tanks.length > 0 && (
         <Actions>
-          <a className="button" data-kind="quiet" href="#/water/tank/new">
+          <ButtonLink kind="quiet" href="#/water/tank/new">
             Another tank
-          </a>
+          </ButtonLink>
         </Actions>
       )}
     </Page>
@@ -77,7 +75,7 @@ const Tank = ({ tank, world, now }: TankProps) => {
       <Facts
         facts={[
           {
-            term: 'Water doses are reckoned on',
+            term: 'Water',
             fact: howMuch(reckoned, tank.water.about),
             note: reckoned && `${about(litres(reckoned))} litres, ${about(usGallons(reckoned))} US gallons`,
           },
@@ -118,12 +116,12 @@ const Tank = ({ tank, world, now }: TankProps) => {
         </MoreExact>
       )}
       <Actions>
-        <a className="button" data-kind="quiet" href={`#/water/tank/${tank.tank}`}>
+        <ButtonLink kind="quiet" href={`#/water/tank/${tank.tank}`}>
           Change this tank
-        </a>
-        <a className="button" data-kind="quiet" href={`#/water/plan/${tank.tank}`}>
+        </ButtonLink>
+        <ButtonLink kind="quiet" href={`#/water/plan/${tank.tank}`}>
           {plans.length === 0 ? 'Make a plan' : 'Another plan'}
-        </a>
+        </ButtonLink>
       </Actions>
     </Section>
   )

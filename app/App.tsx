@@ -1,0 +1,82 @@
+/** Which screen is shown where, and the frame around it. */
+import { lazy, Suspense, useEffect } from 'react'
+import { Route, Router, Switch, useLocation } from 'wouter'
+import { useHashLocation } from 'wouter/use-hash-location'
+import { tonight } from '../core/index.ts'
+import { Frame } from './parts/Frame.tsx'
+import { Loading } from './parts/Loading.tsx'
+import type { RoomId } from './parts/RoomIcon.tsx'
+import { Rooms } from './parts/Rooms.tsx'
+import { Notices } from './screens/Notices.tsx'
+import { Tonight } from './screens/Tonight/Tonight.tsx'
+import { useReading } from './screens/useReading.ts'
+import { useMatter } from './state/device.ts'
+import { loadPart } from './state/leave.ts'
+import { useStatus } from './state/store.ts'
+
+// Tonight is in the first part; what she opens in daylight may take a moment longer.
+const Food = lazy(async () => ({ default: (await loadPart(() => import('./screens/Food/rooms.tsx'))).FoodRoutes }))
+const Water = lazy(async () => ({ default: (await loadPart(() => import('./screens/Water/rooms.tsx'))).WaterRoutes }))
+const Diary = lazy(async () => ({ default: (await loadPart(() => import('./screens/Diary/Diary.tsx'))).Diary }))
+const ThisPhone = lazy(async () => ({
+  default: (await loadPart(() => import('./screens/ThisPhone/ThisPhone.tsx'))).ThisPhone,
+}))
+const FirstRun = lazy(async () => ({
+  default: (await loadPart(() => import('./screens/FirstRun/FirstRun.tsx'))).FirstRun,
+}))
+
+const rooms = [
+  { id: 'tonight', label: 'Tonight', href: '#/' },
+  { id: 'food', label: 'Food', href: '#/food' },
+  { id: 'water', label: 'Water', href: '#/water' },
+  { id: 'diary', label: 'Diary', href: '#/diary' },
+  { id: 'phone', label: 'This phone', href: '#/phone' },
+] as const
+
+const roomAt = (path: string): RoomId =>
+  rooms.find(({ id, href }) => id !== 'tonight' && path.startsWith(href.slice(1)))?.id ?? 'tonight'
+
+export const App = () => (
+  <Router hook={useHashLocation}>
+    <Sheet />
+  </Router>
+)
+
+const Sheet = () => {
+  const [path] = useLocation()
+  const status = useStatus()
+  const { world } = useReading()
+  const room = roomAt(path)
+  useLook(room)
+  const empty = world.tanks.size === 0
+  const opening = status === 'opening' || status === 'blocked'
+  return (
+    <Frame rooms={<Rooms says="Rooms" name="Smallhours" rooms={rooms} current={room} />}>
+      <Notices />
+      {opening ? (
+        <Loading says="Opening the book …" />
+      ) : (
+        <Suspense fallback={<Loading says="One moment …" />}>
+          <Switch>
+            <Route path="/food/*?" component={Food} />
+            <Route path="/water/*?" component={Water} />
+            <Route path="/diary" component={Diary} />
+            <Route path="/phone" component={ThisPhone} />
+            <Route component={empty ? FirstRun : Tonight} />
+          </Switch>
+        </Suspense>
+      )}
+    </Frame>
+  )
+}
+
+/** Red and dark by itself on Tonight while a lamp is out; the kitchen keeps the day. Forced or refused in This phone. */
+const useLook = (room: RoomId) => {
+  const { world, now } = useReading()
+  const wish = useMatter('look') ?? 'byItself'
+  const dark = room === 'tonight' && tonight(world, now).some((line) => line.dark)
+  const look = wish === 'byItself' ? (dark ? 'night' : 'day') : wish
+  useEffect(() => {
+    document.documentElement.dataset.look = look
+  }, [look])
+}
