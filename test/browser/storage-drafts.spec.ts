@@ -77,3 +77,25 @@ test('the time shown moves on by the minute, and catches up when the phone wakes
   await page.evaluate(() => window.dispatchEvent(new Event('focus')))
   await expect(page.getByText('time: 2026-03-02T06:15')).toBeVisible()
 })
+
+test('the browser is asked to keep everything once, when the first bottle is recorded, and its answer is kept', async ({
+  context,
+}) => {
+  const page = await open(context, () => {
+    StorageManager.prototype.persist = async () => {
+      performance.mark('asked')
+      return false
+    }
+  })
+  const asked = () => page.evaluate(() => performance.getEntriesByName('asked').length)
+  await page.evaluate(() => window.harness.add('shelf'))
+  await expect(page.getByText('kept by the browser: not asked')).toBeVisible()
+  await page.evaluate(() => window.harness.addBottle())
+  await expect(page.getByText('kept by the browser: mayBeCleared')).toBeVisible()
+  await page.evaluate(() => window.harness.addBottle())
+  expect(await asked()).toBe(1)
+  await page.reload()
+  await expect(page.getByText('kept by the browser: mayBeCleared')).toBeVisible()
+  await page.evaluate(() => window.harness.addBottle())
+  expect(await asked()).toBe(0)
+})

@@ -129,3 +129,22 @@ test('a backup brings everything back on an empty phone', async ({ context, brow
   expect(broken).toEqual({ ok: false, refusal: { why: 'notALedger' } })
   await elsewhere.close()
 })
+
+test('a full disk refuses a tap and loses nothing, and the next tap finds room again', async ({ context }) => {
+  const page = await open(context)
+  await page.evaluate(() => window.harness.add('before'))
+  await page.getByLabel('Note').fill('while it is full')
+  await page.waitForTimeout(500)
+  const disk = await context.newCDPSession(page)
+  const origin = new URL(page.url()).origin
+  await disk.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 1 })
+  const refused = await page.evaluate(() => window.harness.addMany(5_000))
+  expect(refused).toEqual({ ok: false, refusal: { why: 'storageFull' } })
+  const imported = await page.evaluate(() => window.harness.takeIn(window.harness.strangers(3_000)))
+  expect(imported).toEqual({ ok: false, refusal: { why: 'storageFull' } })
+  expect(await page.evaluate(() => window.harness.names())).toEqual(['before'])
+  await disk.send('Storage.overrideQuotaForOrigin', { origin })
+  await page.getByRole('button', { name: 'Save' }).click()
+  await expect(page.getByText('places: 2')).toBeVisible()
+  expect(await page.evaluate(() => window.harness.onDisk())).toEqual(await ids(page))
+})

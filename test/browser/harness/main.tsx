@@ -6,14 +6,18 @@ import { now, useNow } from '../../../app/state/clock.ts'
 import { renewDevice, setMatter, thisDevice, useMatter } from '../../../app/state/device.ts'
 import { newId } from '../../../app/state/ids.ts'
 import { flushAndReload, loadPart } from '../../../app/state/leave.ts'
+import { usePersistence } from '../../../app/state/persist.ts'
 import { currentEntries, currentWorld, request, start, takeIn, useStatus, useWorld } from '../../../app/state/store.ts'
 import { useOfflineReady, useUpdate, watchForUpdates } from '../../../app/state/updates.ts'
 import { useDraft } from '../../../app/state/useDraft.ts'
 import { nothingSeen, openLedger, readAfter } from '../../../app/storage/ledger.ts'
 import { seal } from '../../../app/storage/seal.ts'
 import {
+  type BottleId,
   type DeviceId,
+  type FoodId,
   type Held,
+  microlitres,
   moment,
   nextStamp,
   ok,
@@ -36,6 +40,21 @@ const harness = {
   add: (name: string) => request(() => ok([place(name)])),
   /** One append of many. */
   addMany: (count: number) => request(() => ok(Array.from({ length: count }, (_, i) => place(`shelf ${i}`)))),
+  addBottle: () =>
+    request((_world, { now: at }) =>
+      ok([
+        {
+          kind: 'bottleRecorded',
+          at,
+          bottle: newId<BottleId>(),
+          food: newId<FoodId>(),
+          size: { value: 473, unit: 'mL' },
+          contents: microlitres(473_000),
+          about: false,
+          place: newId<PlaceId>(),
+        },
+      ]),
+    ),
   /** Refused if there is a place of that name already, wherever it was written. */
   addOnce: (name: string) =>
     request((world) =>
@@ -111,6 +130,7 @@ const Form = () => {
           Take the new version
         </button>
       )}
+      <p>{`kept by the browser: ${usePersistence() ?? 'not asked'}`}</p>
       <p>{`look: ${useMatter('look') ?? 'unsaid'}`}</p>
       <p>{`time: ${new Date(useNow()).toISOString()}`}</p>
     </>
