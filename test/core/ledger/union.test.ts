@@ -107,6 +107,11 @@ test('of two bodies under one id ours is kept, and both are shown', () => {
   expect(union([ours], [theirs])).toEqual({ entries: [ours], added: [], already: 0, clashes: [{ ours, theirs }] })
 })
 
+test('an entry that arrives twice at once is added once', () => {
+  const theirs = note('001772366400001-000-pocket', 'a cloud of copepods')
+  expect(union([], [theirs, { ...theirs }])).toEqual({ entries: [theirs], added: [theirs], already: 1, clashes: [] })
+})
+
 test('an entry whose fields stand in another order is the same entry', () => {
   const ours = note('001772366400001-000-kitchen', 'a cloud of copepods')
   const theirs: Note = { fact: { note: 'a cloud of copepods', at: noonOn('2026-03-01'), kind: 'noted' }, id: ours.id }
