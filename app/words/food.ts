@@ -13,8 +13,9 @@ import type {
   World,
   WouldMake,
 } from '../../core/index.ts'
-import { aboutHowLong, dayInFull, dayWords } from './dates.ts'
+import { aboutHowLong, dayWords } from './dates.ts'
 import { dosesWords } from './entries.ts'
+import { monthWords } from './freezing.ts'
 import { bottleName, lotName } from './names.ts'
 import { capital, cost, millilitres, nights, number, portions } from './numbers.ts'
 
@@ -92,7 +93,7 @@ export const costWords = (of: Cost): string => (of === 'notKnown' ? 'price not k
 /** "frozen 3 June", "frozen about June 2026". */
 export const frozenWords = ({ made }: Lot, today: Day): string =>
   made.kind === 'portionsOnHand' && made.about
-    ? `frozen about ${dayInFull(made.frozenOn).replace(/^\d+ /, '')}`
+    ? `frozen about ${monthWords(made.frozenOn)}`
     : `frozen ${dayWords(made.frozenOn, today)}${made.kind === 'portionsFrozen' && made.late ? ', late' : ''}`
 
 /** What a count by hand changes, before it is saved. */

@@ -19,6 +19,9 @@ const shared = (left: number, plans: readonly PlanMade[], perDose: (plan: PlanMa
     plans.reduce((sum, plan) => sum + perDose(plan) / plan.everyNights, 0),
   )
 
+/** Whole portions that make one dose of a plan: as many as fit, at least one. */
+export const portionsPerDose = (dose: Microlitres, each: Microlitres): number => Math.max(1, stepsWithin(dose, each))
+
 /** Nights that so many portions are food for; undefined where no plan feeds this food. */
 export const portionsCover = (
   state: DosingState,
@@ -27,7 +30,7 @@ export const portionsCover = (
   now: Moment,
 ): number | undefined => {
   const plans = plansOf(state, food, now)
-  const perDose = ({ amount }: PlanMade) => Math.max(1, stepsWithin(amount, each))
+  const perDose = ({ amount }: PlanMade) => portionsPerDose(amount, each)
   const [only] = plans
   if (!only) return undefined
   // The last dose may be short of a portion: less is safe.

@@ -14,6 +14,8 @@ type State = FoodState & DosingState & TankState
 
 /** A usual pipette's, until a tank says otherwise. Common practice, no source. */
 export const usualMark = microlitres(50)
+/** The tray assumed before she says which is hers. Common practice, no source. */
+export const usualWell = microlitres(1200)
 
 /**
  * The dose portions are made for: the smallest planned, since a portion too large for one tank suits the others in twos

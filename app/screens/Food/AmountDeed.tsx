@@ -1,0 +1,65 @@
+/** Something to do in place with an amount in millilitres. */
+import { useState } from 'react'
+import { type Microlitres, readMillilitres } from '../../../core/index.ts'
+import { Actions, Button } from '../../parts/Actions.tsx'
+import { Chips } from '../../parts/Chips.tsx'
+import { MoreExact } from '../../parts/MoreExact.tsx'
+import { NumberField } from '../../parts/NumberField.tsx'
+import { useDraft } from '../../state/useDraft.ts'
+import { type Reason, reasonOptions } from '../../words/reasons.ts'
+import { type Why, whyOf } from './Deed.tsx'
+import { Refused } from './Refused.tsx'
+import { type FormAsk, useAct } from './useAct.ts'
+
+type AmountDeedProps = {
+  /** Where what is typed is kept until it is sent. */
+  readonly form: string
+  readonly label: string
+  readonly question: string
+  readonly hint?: string
+  readonly act: string
+  readonly reasons: readonly Reason[]
+  readonly says: (amount: Microlitres) => string
+  readonly ask: (typed: string, why: Why) => FormAsk
+  readonly onDone: (says: string) => void
+}
+
+export const AmountDeed = ({ form, label, question, hint, reasons, onDone, ...props }: AmountDeedProps) => {
+  const act = useAct()
+  const [times, setTimes] = useState(0)
+  const { fields, change, clear } = useDraft(form, { amount: '', reason: '' })
+  const known = reasons.find((reason) => reason === fields.reason) ?? null
+  const doIt = async () => {
+    const read = readMillilitres(fields.amount)
+    if (!(await act.send(props.ask(fields.amount, whyOf(known))))) return
+    await clear()
+    setTimes(times + 1)
+    if (read.ok) onDone(props.says(read.value))
+  }
+  return (
+    <MoreExact key={times} label={label}>
+      <div className="food-act">
+        <NumberField
+          label={question}
+          hint={hint}
+          unit="mL"
+          value={fields.amount}
+          onChange={(amount) => change({ amount })}
+          error={act.wrong('amount')}
+        />
+        <Chips
+          label="Why? It may be skipped."
+          options={reasonOptions(...reasons)}
+          value={known}
+          onChange={(reason) => change({ reason: reason ?? '' })}
+        />
+        <Refused act={act} />
+        <Actions>
+          <Button onAct={doIt} waiting={act.busy}>
+            {props.act}
+          </Button>
+        </Actions>
+      </div>
+    </MoreExact>
+  )
+}

@@ -1,0 +1,56 @@
+/** One bottle: whether it is too late to freeze, what is left, and what may be done with it. */
+import { useState } from 'react'
+import {
+  type BottleId,
+  bottleLastGood,
+  foodAt,
+  freezingWindow,
+  keeping,
+  mostPerWell,
+  usableLiquid,
+  usualWell,
+  wouldMake,
+} from '../../../core/index.ts'
+import { Page } from '../../parts/Page.tsx'
+import { Section } from '../../parts/Section.tsx'
+import { freezingHeadline } from '../../words/food.ts'
+import { bottleName, keepingWords } from '../../words/names.ts'
+import { capital } from '../../words/numbers.ts'
+import { useReading } from '../useReading.ts'
+import { BottleActs } from './BottleActs.tsx'
+import { BottleCorrect } from './BottleCorrect.tsx'
+import { BottleFacts } from './BottleFacts.tsx'
+import { MeasureLiquid } from './LiquidDeeds.tsx'
+import { NotHere } from './NotHere.tsx'
+
+export const BottleCard = ({ id }: { readonly id: BottleId }) => {
+  const reading = useReading()
+  const { world, now, today } = reading
+  const [said, setSaid] = useState('')
+  const bottle = world.bottles.get(id)
+  const food = bottle && foodAt(world, bottle.recorded.food, now)
+  if (!bottle || !food) return <NotHere title="A bottle" says="This bottle is not on record." />
+  const usable = usableLiquid(bottle, food)
+  const empty = bottle.finished || bottle.left <= 0
+  const lastGood = bottleLastGood(bottle, food)
+  const makes = wouldMake(world, bottle, mostPerWell(usualWell), now)
+  const headline = empty ? undefined : freezingHeadline(freezingWindow(bottle, food, today), usable, makes, today)
+  const status = capital(keepingWords(keeping(lastGood, today, 'fridge'), lastGood, reading))
+  return (
+    <Page
+      title={capital(bottleName(world, id, now))}
+      answer={empty ? 'This bottle is finished.' : (headline ?? `${status}.`)}
+    >
+      <output>{said}</output>
+      {empty ? (
+        <MeasureLiquid bottle={bottle} onDone={setSaid} />
+      ) : (
+        <BottleActs bottle={bottle} food={food} onDone={setSaid} />
+      )}
+      <Section title="About this bottle">
+        <BottleFacts bottle={bottle} food={food} lastGood={lastGood} status={status} />
+        <BottleCorrect bottle={id} onDone={setSaid} />
+      </Section>
+    </Page>
+  )
+}

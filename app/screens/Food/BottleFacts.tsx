@@ -1,0 +1,71 @@
+/** What is known of a bottle, as a table. */
+import {
+  type Bottle,
+  bottleAmount,
+  costPerDose,
+  type Day,
+  doseToFreeze,
+  type FoodDescribed,
+  liquidCover,
+  liquidLeft,
+  usableLiquid,
+} from '../../../core/index.ts'
+import { type Fact, Facts } from '../../parts/Facts.tsx'
+import { dayInFull } from '../../words/dates.ts'
+import { costWords, coverWords } from '../../words/food.ts'
+import { placeName } from '../../words/names.ts'
+import { bottleUnits, millilitres, number, price } from '../../words/numbers.ts'
+import { useReading } from '../useReading.ts'
+
+type BottleFactsProps = {
+  readonly bottle: Bottle
+  readonly food: FoodDescribed
+  readonly lastGood: Day | undefined
+  readonly status: string
+}
+
+const onDay = (day: Day | undefined): string => (day ? dayInFull(day) : 'not known')
+const froms = { bottling: 'bottling', arrival: 'arrival', opening: 'opening' } as const
+
+const why = ({ recorded, openedOn }: Bottle, food: FoodDescribed, lastGood: Day | undefined): string | undefined => {
+  if (!lastGood) return undefined
+  if (recorded.useBy === lastGood) return openedOn ? 'The date printed on it.' : 'The date printed on it, unopened.'
+  const { count, unit } = food.fridgeLife
+  return `${number(count)} ${count === 1 ? unit.slice(0, -1) : unit}, counted from ${froms[food.countsFrom]} or the next day known.`
+}
+
+export const BottleFacts = ({ bottle, food, lastGood, status }: BottleFactsProps) => {
+  const { world, now } = useReading()
+  const { recorded, openedOn } = bottle
+  const { value, unit } = recorded.size
+  const usable = usableLiquid(bottle, food)
+  const cover = liquidCover(world, food.food, usable, now)
+  const { dose } = doseToFreeze(world, food.food, now)
+  const facts: readonly Fact[] = [
+    { term: 'Left', fact: `${recorded.about ? 'about ' : ''}${millilitres(liquidLeft(bottle))}` },
+    {
+      term: 'Can be used',
+      fact: millilitres(usable),
+      note: usable > 0 ? `The rest stays on the walls. ${coverWords(cover)}.` : undefined,
+    },
+    {
+      term: 'Size',
+      fact: `${number(value)} ${bottleUnits[unit]}`,
+      note: unit === 'mL' ? undefined : millilitres(bottleAmount(value, unit)),
+    },
+    { term: 'Where', fact: placeName(world, recorded.place, now) },
+    ...(recorded.bottledOn ? [{ term: 'Bottled', fact: onDay(recorded.bottledOn) }] : []),
+    { term: 'Came', fact: onDay(recorded.receivedOn) },
+    { term: 'Opened', fact: openedOn ? onDay(openedOn) : 'still sealed' },
+    {
+      term: 'Good until',
+      fact: onDay(lastGood),
+      note: [`${status}.`, why(bottle, food, lastGood)].filter(Boolean).join(' '),
+    },
+    { term: 'Price', fact: price(recorded.price), note: costWords(costPerDose(bottle, food, dose)) },
+    { term: 'Frozen so far', fact: millilitres(bottle.frozen) },
+    { term: 'Fed so far', fact: millilitres(bottle.fed) },
+    ...(bottle.gone > 0 ? [{ term: 'Spilt or thrown away', fact: millilitres(bottle.gone) }] : []),
+  ]
+  return <Facts facts={facts} />
+}

@@ -1,0 +1,105 @@
+/** A bottle's days, its price and its place. */
+import { isDay } from '../../../core/index.ts'
+import { Choice } from '../../parts/Choice.tsx'
+import { DayField } from '../../parts/DayField.tsx'
+import { Field } from '../../parts/Field.tsx'
+import { MoreExact } from '../../parts/MoreExact.tsx'
+import { NumberField } from '../../parts/NumberField.tsx'
+import { dayWords } from '../../words/dates.ts'
+import { useReading } from '../useReading.ts'
+import type { BottleQuestionsProps } from './BottleQuestions.tsx'
+import type { BottleFields } from './bottleFields.ts'
+import { echo } from './dayFields.ts'
+import { PlaceField } from './PlaceField.tsx'
+import { foodsKnown } from './pick.ts'
+
+/** Said on the closed fold, so that nobody opens it only to see that all is well. */
+const summary = ({ receivedOn, seal, openedOn }: BottleFields, today: Parameters<typeof dayWords>[1]): string => {
+  const word = (typed: string) => (typed === today ? 'today' : isDay(typed) ? dayWords(typed, today) : 'not known')
+  return `Came ${word(receivedOn)}, ${seal === 'sealed' ? 'still sealed' : `opened ${word(openedOn)}`}. Dates, price, place`
+}
+
+export const BottleMore = ({ fields, change, act, mending = false }: BottleQuestionsProps) => {
+  const { world, now, today } = useReading()
+  const food = foodsKnown(world, now).find((known) => known.food === fields.food)
+  const wrong = ['receivedOn', 'openedOn', 'bottledOn', 'useBy', 'days', 'price', 'placeName'].some(act.wrong)
+  return (
+    <MoreExact label={summary(fields, today)} open={mending || wrong}>
+      <DayField
+        label="Came on"
+        hint="Leave it empty if you don’t know."
+        value={fields.receivedOn}
+        latest={today}
+        echo={echo(fields.receivedOn)}
+        error={act.wrong('receivedOn')}
+        onChange={(receivedOn) => change({ receivedOn })}
+      />
+      <Choice
+        label="Is it open?"
+        options={[
+          { value: 'opened', label: 'Opened' },
+          { value: 'sealed', label: 'Still sealed' },
+        ]}
+        value={fields.seal}
+        onChange={(seal) => change({ seal })}
+      />
+      {fields.seal === 'opened' && (
+        <DayField
+          label="Opened on"
+          value={fields.openedOn}
+          latest={today}
+          echo={echo(fields.openedOn)}
+          error={act.wrong('openedOn')}
+          onChange={(openedOn) => change({ openedOn })}
+        />
+      )}
+      {food?.countsFrom === 'bottling' && (
+        <DayField
+          label="Bottled on"
+          hint="Its life in the fridge counts from this day."
+          value={fields.bottledOn}
+          latest={today}
+          echo={echo(fields.bottledOn)}
+          error={act.wrong('bottledOn')}
+          onChange={(bottledOn) => change({ bottledOn })}
+        />
+      )}
+      <DayField
+        label="Use-by date printed on it"
+        hint="If there is one. The earlier day wins."
+        value={fields.useBy}
+        echo={echo(fields.useBy)}
+        error={act.wrong('useBy')}
+        onChange={(useBy) => change({ useBy })}
+      />
+      <Choice
+        label="What did it cost?"
+        options={[
+          { value: 'price', label: 'A price' },
+          { value: 'free', label: 'It was free' },
+          { value: 'notKnown', label: 'Not known' },
+        ]}
+        value={fields.paid}
+        onChange={(paid) => change({ paid })}
+      />
+      {fields.paid === 'price' && (
+        <>
+          <NumberField
+            label="Price"
+            value={fields.price}
+            unit={fields.currency.toUpperCase()}
+            error={act.wrong('price')}
+            onChange={(price) => change({ price })}
+          />
+          <Field
+            label="Currency"
+            hint="Three letters, such as GBP, EUR or USD."
+            value={fields.currency}
+            onChange={(currency) => change({ currency })}
+          />
+        </>
+      )}
+      <PlaceField door="fridge" fields={fields} onChange={change} act={act} />
+    </MoreExact>
+  )
+}

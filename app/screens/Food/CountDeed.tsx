@@ -1,0 +1,70 @@
+/** Something to do in place with a number of portions. */
+import { useState } from 'react'
+import { Actions, Button } from '../../parts/Actions.tsx'
+import { Chips } from '../../parts/Chips.tsx'
+import { CountField } from '../../parts/CountField.tsx'
+import { MoreExact } from '../../parts/MoreExact.tsx'
+import { type Reason, reasonOptions } from '../../words/reasons.ts'
+import { type Why, whyOf } from './Deed.tsx'
+import { Refused } from './Refused.tsx'
+import { type FormAsk, useAct } from './useAct.ts'
+
+type CountDeedProps = {
+  readonly label: string
+  readonly question: string
+  readonly start: number
+  readonly most: number
+  readonly reasons: readonly Reason[]
+  readonly act: (count: number) => string
+  /** What it comes to, before it is saved and when it is. */
+  readonly after: (count: number) => string
+  readonly ask: (count: number, why: Why) => FormAsk
+  readonly onDone: (says: string) => void
+}
+
+export const CountDeed = ({ label, ...panel }: CountDeedProps) => {
+  const [times, setTimes] = useState(0)
+  const onDone = (says: string) => {
+    setTimes(times + 1)
+    panel.onDone(says)
+  }
+  return (
+    <MoreExact key={times} label={label}>
+      <Panel {...panel} onDone={onDone} />
+    </MoreExact>
+  )
+}
+
+const Panel = ({ question, start, most, reasons, after, ask, onDone, ...says }: Omit<CountDeedProps, 'label'>) => {
+  const act = useAct()
+  const [typed, setTyped] = useState<number | null>()
+  const [reason, setReason] = useState<Reason | null>(null)
+  // Untouched, it goes along with what another phone has taken meanwhile.
+  const value = typed === undefined ? start : typed
+  const count = value ?? 0
+  const doIt = async () => {
+    if (await act.send(ask(count, whyOf(reason)))) onDone(after(count))
+  }
+  return (
+    <div className="food-act">
+      <CountField
+        label={question}
+        fewer="One fewer"
+        more="One more"
+        min={1}
+        max={most}
+        value={value}
+        onChange={setTyped}
+        error={act.wrong('count')}
+      />
+      <p>{after(count)}</p>
+      <Chips label="Why? It may be skipped." options={reasonOptions(...reasons)} value={reason} onChange={setReason} />
+      <Refused act={act} />
+      <Actions>
+        <Button onAct={doIt} waiting={act.busy}>
+          {says.act(count)}
+        </Button>
+      </Actions>
+    </div>
+  )
+}

@@ -1,0 +1,67 @@
+/** What food there is, behind which door, and how long it lasts. */
+import './food.css'
+import { type FoodDescribed, lasts, type OnHand, onHand, stock } from '../../../core/index.ts'
+import { Empty } from '../../parts/Empty.tsx'
+import { Notice } from '../../parts/Notice.tsx'
+import { Page } from '../../parts/Page.tsx'
+import { lastsSentence, wastedWords } from '../../words/food.ts'
+import { type Reading, useReading } from '../useReading.ts'
+import { FoodKinds } from './FoodKinds.tsx'
+import { foodsKnown } from './pick.ts'
+import { ShelfSection } from './ShelfSection.tsx'
+import { UsedUp } from './UsedUp.tsx'
+
+const has = ({ portions, liquid }: OnHand): boolean => portions.length > 0 || liquid > 0
+
+/** A food with nothing behind any door and no plan has nothing to say. */
+const answers = ({ world, now, today }: Reading, foods: readonly FoodDescribed[]) =>
+  foods.flatMap((food) => {
+    const there = onHand(stock(world, now, today), food.food, today)
+    const last = lasts(world, food.food, now)
+    if (!last && !has(there)) return []
+    return [
+      {
+        food,
+        says: lastsSentence(food, there, last, today),
+        wasted: last && wastedWords(last.wasted, world, now, today),
+      },
+    ]
+  })
+
+export const Food = () => {
+  const reading = useReading()
+  const { world, now, today } = reading
+  const foods = foodsKnown(world, now)
+  const said = answers(reading, foods)
+  const nothing = world.bottles.size === 0 && world.lots.size === 0
+  return (
+    <Page
+      title="Food"
+      answer={said.length > 0 ? said.map(({ says }) => says).join(' ') : 'No food is on record.'}
+      margin={foods.length > 0 && <FoodKinds foods={foods} />}
+    >
+      {said.map(({ food, wasted }) => wasted && <Notice key={food.food}>{wasted}</Notice>)}
+      {nothing ? (
+        <Empty says="Put a bottle on record, or the portions you have, and this page says until when there is enough.">
+          <WaysOn />
+        </Empty>
+      ) : (
+        <>
+          {stock(world, now, today).map((shelf) => (
+            <ShelfSection key={shelf.place.place} shelf={shelf} reading={reading} />
+          ))}
+          <WaysOn />
+          <UsedUp reading={reading} />
+        </>
+      )}
+    </Page>
+  )
+}
+
+const WaysOn = () => (
+  <nav className="ways" aria-label="Put food on record">
+    <a href="#/food/bottle/new">Log a bottle</a>
+    <a href="#/food/lot/new">I already have frozen portions</a>
+    <a href="#/food/kind/new">A new food</a>
+  </nav>
+)

@@ -1,0 +1,64 @@
+/** At the freezer, door open, wet hands: counting, losing, throwing away, finding. */
+import { type Lot, portionsFound, portionsGone, portionsLeft } from '../../../core/index.ts'
+import { portions } from '../../words/numbers.ts'
+import { CountAgain } from './CountAgain.tsx'
+import { CountDeed } from './CountDeed.tsx'
+import { placed } from './useAct.ts'
+
+export type LotDeedProps = { readonly lot: Lot; readonly onDone: (says: string) => void }
+
+export const LotActs = ({ lot, onDone }: LotDeedProps) => {
+  const { id } = lot
+  const left = portionsLeft(lot)
+  return (
+    <section aria-label="What to do with them">
+      <CountAgain lot={lot} onDone={onDone} />
+      {left > 0 && (
+        <>
+          <CountDeed
+            label="Dropped or lost some"
+            question="How many?"
+            start={1}
+            most={left}
+            reasons={['dropped', 'broken', 'thawed', 'givenAway']}
+            act={(count) => `Take ${portions(count)} off`}
+            after={(count) => `That leaves ${portions(left - count)}.`}
+            onDone={onDone}
+            ask={(count, why) =>
+              (world, { now }) =>
+                placed(portionsGone(world, { lot: id, count, fate: 'lost', ...why }, now), 'count')
+              }
+          />
+          <CountDeed
+            label="Throw away"
+            question="How many?"
+            start={left}
+            most={left}
+            reasons={['pastItsDay', 'thawed', 'smelt']}
+            act={(count) => `Throw away ${portions(count)}`}
+            after={(count) => `That leaves ${portions(left - count)}.`}
+            onDone={onDone}
+            ask={(count, why) =>
+              (world, { now }) =>
+                placed(portionsGone(world, { lot: id, count, fate: 'discarded', ...why }, now), 'count')
+              }
+          />
+        </>
+      )}
+      <CountDeed
+        label="Found more"
+        question="How many more?"
+        start={1}
+        most={9999}
+        reasons={['miscounted', 'mistake']}
+        act={(count) => `Add ${portions(count)}`}
+        after={(count) => `That makes ${portions(left + count)}.`}
+        onDone={onDone}
+        ask={(count, why) =>
+          (world, { now }) =>
+            placed(portionsFound(world, { lot: id, count, ...why }, now), 'count')
+          }
+      />
+    </section>
+  )
+}

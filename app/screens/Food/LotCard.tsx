@@ -1,0 +1,64 @@
+/** One lot of portions: her own trays, thinning, and what may be done at the freezer. */
+import { useState } from 'react'
+import { foodAt, keeping, type LotId, lotLastGood, portionsCover, portionsLeft, tonight } from '../../../core/index.ts'
+import { Facts } from '../../parts/Facts.tsx'
+import { MoreExact } from '../../parts/MoreExact.tsx'
+import { Notice } from '../../parts/Notice.tsx'
+import { Page } from '../../parts/Page.tsx'
+import { Section } from '../../parts/Section.tsx'
+import { dayInFull, dayWords } from '../../words/dates.ts'
+import { coverWords, frozenWords } from '../../words/food.ts'
+import { keepingWords, placeName } from '../../words/names.ts'
+import { capital, millilitres, number, portions } from '../../words/numbers.ts'
+import { useReading } from '../useReading.ts'
+import { BagLabel } from './BagLabel.tsx'
+import { LotActs } from './LotActs.tsx'
+import { LotTrays } from './LotTrays.tsx'
+import { NotHere } from './NotHere.tsx'
+
+export const LotCard = ({ id }: { readonly id: LotId }) => {
+  const reading = useReading()
+  const { world, now, today } = reading
+  const [said, setSaid] = useState('')
+  const lot = world.lots.get(id)
+  const food = lot && foodAt(world, lot.made.food, now)
+  if (!lot || !food) return <NotHere title="Portions" says="These portions are not on record." />
+  const { mark, each, place, portions: made, frozenOn } = lot.made
+  const left = portionsLeft(lot)
+  const lastGood = lotLastGood(lot, food)
+  const status = capital(keepingWords(keeping(lastGood, today, 'freezer'), lastGood, reading))
+  const cover = portionsCover(world, food.food, { each, count: left }, now)
+  const first = tonight(world, now).some(
+    ({ servings: [next] }) => next?.taken.from === 'portions' && next.taken.lot === id,
+  )
+  const facts = [
+    { term: 'Food', fact: food.name, note: `${millilitres(each)} in each.` },
+    { term: 'Where', fact: placeName(world, place, now) },
+    { term: 'Made', fact: portions(made), note: `${capital(frozenWords(lot, today))}.` },
+    { term: 'Good frozen until', fact: lastGood ? dayInFull(lastGood) : 'no promise', note: `${status}.` },
+    { term: 'Fed so far', fact: number(lot.fed) },
+    ...(lot.gone > 0 ? [{ term: 'Lost or thrown away', fact: number(lot.gone) }] : []),
+  ]
+  const about = lot.made.kind === 'portionsOnHand' && lot.made.about
+  return (
+    <Page
+      title={mark}
+      answer={
+        left === 0
+          ? 'No portions left in here.'
+          : `${capital(portions(left))} left, ${coverWords(cover)}${lastGood ? `; good until ${dayWords(lastGood, today)}` : ''}.${first ? ' Take this first.' : ''}`
+      }
+    >
+      <LotTrays lot={lot} />
+      <output>{said}</output>
+      <LotActs lot={lot} onDone={setSaid} />
+      <Section title="About these portions">
+        <Facts facts={facts} />
+        <MoreExact label="What to write on the bag">
+          <BagLabel label={{ mark, food, each, frozenOn, about, lastGood }} />
+        </MoreExact>
+        <Notice kind="caution">What has thawed is not frozen again. It may go to another tank the same night.</Notice>
+      </Section>
+    </Page>
+  )
+}

@@ -1,0 +1,31 @@
+/** Portions on a shelf: the count first, and large. */
+import { type LotShelved, portionsCover } from '../../../core/index.ts'
+import { coverWords, frozenWords } from '../../words/food.ts'
+import { keepingWords } from '../../words/names.ts'
+import { capital, millilitres, number } from '../../words/numbers.ts'
+import type { Reading } from '../useReading.ts'
+
+type LotLineProps = { readonly line: LotShelved; readonly first: boolean; readonly reading: Reading }
+
+export const LotLine = ({ line, first, reading }: LotLineProps) => {
+  const { lot, food, left, lastGood, keeping } = line
+  const { world, now, today } = reading
+  const cover = portionsCover(world, food.food, { each: lot.made.each, count: left }, now)
+  return (
+    <a className="shelf-line" href={`#/food/lot/${lot.id}`}>
+      <span className="shelf-count">
+        {number(left)}
+        <small>of {millilitres(lot.made.each)}</small>
+      </span>
+      <span>
+        <span className="shelf-name">{lot.made.mark}</span>
+        {first && <span className="shelf-first"> · take this first</span>}
+        <br />
+        <span className="shelf-facts">
+          {food.name}, {coverWords(cover)}. {capital(keepingWords(keeping, lastGood, reading))};{' '}
+          {frozenWords(lot, today)}.
+        </span>
+      </span>
+    </a>
+  )
+}

@@ -1,0 +1,43 @@
+/** Asks which door, and lets a new one be named in place. */
+import type { Door } from '../../../core/index.ts'
+import { Choice } from '../../parts/Choice.tsx'
+import { Field } from '../../parts/Field.tsx'
+import { useReading } from '../useReading.ts'
+import { type PlaceFields, placesBehind } from './place.ts'
+import type { Act } from './useAct.ts'
+
+type PlaceFieldProps = {
+  readonly door: Door
+  readonly fields: PlaceFields
+  readonly onChange: (fields: Partial<PlaceFields>) => void
+  readonly act: Act
+}
+
+export const PlaceField = ({ door, fields, onChange, act }: PlaceFieldProps) => {
+  const { world, now } = useReading()
+  const there = placesBehind(world, door, now)
+  const isNew = !there.some(({ place }) => place === fields.place)
+  return (
+    <>
+      {there.length > 0 && (
+        <Choice
+          label={`Which ${door}?`}
+          options={[
+            ...there.map(({ place, name }): { value: string; label: string } => ({ value: place, label: name })),
+            { value: 'new', label: `Another ${door}` },
+          ]}
+          value={isNew ? 'new' : fields.place}
+          onChange={(place) => onChange({ place })}
+        />
+      )}
+      {isNew && (
+        <Field
+          label={`What do you call this ${door}?`}
+          value={fields.placeName}
+          onChange={(placeName) => onChange({ placeName })}
+          error={act.wrong('placeName')}
+        />
+      )}
+    </>
+  )
+}

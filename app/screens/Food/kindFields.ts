@@ -1,0 +1,64 @@
+/** A food's figures: the form’s fields, with what is usual for its kind to begin with. */
+import {
+  type FoodAsked,
+  type FoodDescribed,
+  type FoodId,
+  type FoodKind,
+  toMillilitres,
+  usualFood,
+  type WaterUnit,
+} from '../../../core/index.ts'
+
+export type KindFields = {
+  readonly food: FoodId
+  readonly name: string
+  readonly sort: FoodKind
+  readonly low: string
+  readonly high: string
+  readonly per: string
+  readonly perUnit: WaterUnit
+  readonly everyNights: string
+  readonly life: string
+  readonly lifeUnit: 'days' | 'months'
+  readonly countsFrom: FoodDescribed['countsFrom']
+  readonly freezes: 'yes' | 'no'
+  readonly freezerLife: string
+  readonly freezerUnit: 'days' | 'months'
+  readonly shakes: 'yes' | 'no'
+  readonly shakeHours: string
+  /** Per cent. */
+  readonly residue: string
+}
+
+type Figures = Omit<FoodAsked, 'food' | 'name'>
+/** 0.03 is 3 %, although 0.07 × 100 is 7.000000000000001. */
+const percent = (share: number): string => String(Number((share * 100).toFixed(4)))
+
+export const figureFields = (figures: Figures): Omit<KindFields, 'food' | 'name'> => ({
+  sort: figures.sort,
+  low: String(toMillilitres(figures.band.low)),
+  high: String(toMillilitres(figures.band.high)),
+  per: String(figures.band.per.value),
+  perUnit: figures.band.per.unit,
+  everyNights: String(figures.everyNights),
+  life: String(figures.fridgeLife.count),
+  lifeUnit: figures.fridgeLife.unit,
+  countsFrom: figures.countsFrom,
+  freezes: figures.freezerLife ? 'yes' : 'no',
+  freezerLife: String(figures.freezerLife?.count ?? 24),
+  freezerUnit: figures.freezerLife?.unit ?? 'months',
+  shakes: figures.shakeHours === undefined ? 'no' : 'yes',
+  shakeHours: String(figures.shakeHours ?? 24),
+  residue: percent(figures.residueShare),
+})
+
+export const newKindFields = (food: FoodId): KindFields => ({
+  food,
+  name: '',
+  ...figureFields(usualFood.freshNonViable),
+})
+export const knownKindFields = (food: FoodDescribed): KindFields => ({
+  food: food.food,
+  name: food.name,
+  ...figureFields(food),
+})

@@ -1,0 +1,24 @@
+/** Everything under #/food, in one part of the app. */
+
+import { Route, Switch } from 'wouter'
+import type { BottleId, FoodId, LotId } from '../../../core/index.ts'
+import { BottleCard } from './BottleCard.tsx'
+import { BottleNew } from './BottleNew.tsx'
+import { Food } from './Food.tsx'
+import { Freeze } from './Freeze.tsx'
+import { KindForm } from './KindForm.tsx'
+import { LotCard } from './LotCard.tsx'
+import { LotNew } from './LotNew.tsx'
+
+// A key each: one card gives way to the next without keeping what was said or typed about the first.
+export const FoodRoutes = () => (
+  <Switch>
+    <Route path="/food/bottle/new" component={BottleNew} />
+    <Route<{ id: BottleId }> path="/food/bottle/:id/freeze">{({ id }) => <Freeze key={id} id={id} />}</Route>
+    <Route<{ id: BottleId }> path="/food/bottle/:id">{({ id }) => <BottleCard key={id} id={id} />}</Route>
+    <Route path="/food/lot/new" component={LotNew} />
+    <Route<{ id: LotId }> path="/food/lot/:id">{({ id }) => <LotCard key={id} id={id} />}</Route>
+    <Route<{ id: FoodId }> path="/food/kind/:id">{({ id }) => <KindForm key={id} id={id} />}</Route>
+    <Route component={Food} />
+  </Switch>
+)
