@@ -8,13 +8,14 @@ import {
   freezingWindow,
   lotLastGood,
   planFreezing,
+  portionsCover,
   recordFreezing,
   residueOf,
   stock,
   type World,
 } from '../../../core/index.ts'
 import { at, type Book, done, given, london, refusalOf } from '../../support/given.ts'
-import { blueClip, bottleOf, firstBottle, greenFood, kitchenFreezer, lab, mL } from '../../support/givenLab.ts'
+import { blueClip, bottleOf, firstBottle, greenFood, kitchenFreezer, lab, mL, planOf } from '../../support/givenLab.ts'
 
 const bottleOn = (world: World, today: string): BottleShelved => {
   const shelved = stock(world, at(`${today} 19:30`), day(today))
@@ -95,7 +96,7 @@ test('freezing before opening is refused with both days, and the other reading o
 
 test('a bottle that arrived on 12 January is not too late on 1 March, and makes 145 portions for 290 nights', () => {
   const bottle = bottleOf({ holds: 150, received: '2027-01-12', opened: '2027-01-20', seen: at('2027-01-20 18:00') })
-  const world = given(lab, bottle).world()
+  const world = given(lab, bottle, planOf({ first: '2027-03-01', amount: 1 })).world()
   const { bottle: known, food } = bottleOn(world, '2027-03-01')
   expect(freezingWindow(known, food, day('2027-03-01'))).toEqual({ is: 'open', until: '2027-03-12', days: 11 })
   expect(freezingWindow(known, food, addDays(day('2027-03-12'), 1))).toEqual({ is: 'over', since: '2027-03-12' })
@@ -104,7 +105,7 @@ test('a bottle that arrived on 12 January is not too late on 1 March, and makes 
   const asked = { inBottle: mL(150), residue, keepFresh: mL(0), portion: mL(1), well: mL(1.2), wellsPerTray: 24 }
   const { portions } = done(planFreezing(asked))
   expect(portions).toBe(145)
-  expect(portions * food.everyNights).toBe(290)
+  expect(portionsCover(world, greenFood, { each: mL(1), count: portions }, at('2027-03-01 19:30'))).toBe(290)
 })
 
 test('a bottle written down in the afternoon and frozen that day is emptied by it, even if that is written a day later', () => {
