@@ -7,6 +7,7 @@ import { Frame } from './parts/Frame.tsx'
 import { Loading } from './parts/Loading.tsx'
 import type { RoomId } from './parts/RoomIcon.tsx'
 import { Rooms } from './parts/Rooms.tsx'
+import { Broken } from './screens/Broken.tsx'
 import { Notices } from './screens/Notices.tsx'
 import { Tonight } from './screens/Tonight/Tonight.tsx'
 import { useReading } from './screens/useReading.ts'
@@ -56,15 +57,17 @@ const Sheet = () => {
       {opening ? (
         <Loading says="Opening the book …" />
       ) : (
-        <Suspense fallback={<Loading says="One moment …" />}>
-          <Switch>
-            <Route path="/food/*?" component={Food} />
-            <Route path="/water/*?" component={Water} />
-            <Route path="/diary" component={Diary} />
-            <Route path="/phone" component={ThisPhone} />
-            <Route component={empty ? FirstRun : Tonight} />
-          </Switch>
-        </Suspense>
+        <Broken>
+          <Suspense fallback={<Loading says="One moment …" />}>
+            <Switch>
+              <Route path="/food/*?" component={Food} />
+              <Route path="/water/*?" component={Water} />
+              <Route path="/diary" component={Diary} />
+              <Route path="/phone" component={ThisPhone} />
+              <Route component={empty ? FirstRun : Tonight} />
+            </Switch>
+          </Suspense>
+        </Broken>
       )}
     </Frame>
   )
@@ -78,5 +81,8 @@ const useLook = (room: RoomId) => {
   const look = wish === 'byItself' ? (dark ? 'night' : 'day') : wish
   useEffect(() => {
     document.documentElement.dataset.look = look
+    // The bar above the page belongs to the phone, and must not shine either.
+    for (const bar of document.querySelectorAll<HTMLMetaElement>('meta[name="theme-color"]'))
+      bar.content = look === 'night' ? '#000000' : '#f5efe0'
   }, [look])
 }

@@ -87,7 +87,7 @@ export const remindersText =
 export const privacyText =
   'What you note stays on this phone. Nothing is sent anywhere, nobody counts your visits, and there is no account. It leaves only as a backup file you save yourself.'
 export const licencesText =
-  'Built on React, date-fns, valibot and Workbox (MIT licence), idb (ISC licence) and wouter (Unlicense).'
+  'Smallhours is free under the MIT licence. Built on React, date-fns, valibot and Workbox (MIT licence), idb (ISC licence) and wouter (Unlicense).'
 export const careText = 'Smallhours keeps a diary; it does not give veterinary or medical advice.'
 
 /** What stands in the way of the book as a whole; undefined while all is well. */

@@ -14,6 +14,10 @@ export const canonical = (value: unknown): string =>
       : part,
   )
 
+/** Almost always the very same text; keys are put in order only where it is not. */
+const sameBody = (a: unknown, b: unknown): boolean =>
+  JSON.stringify(a) === JSON.stringify(b) || canonical(a) === canonical(b)
+
 export type Union<Any extends Body> = {
   readonly entries: readonly Any[]
   readonly added: readonly Any[]
@@ -32,7 +36,7 @@ export const union = <Any extends Body>(ours: readonly Any[], theirs: readonly A
     if (mine === undefined) {
       known.set(entry.id, entry)
       added.push(entry)
-    } else if (canonical(mine) === canonical(entry)) already += 1
+    } else if (sameBody(mine, entry)) already += 1
     else clashes.push({ ours: mine, theirs: entry })
   }
   return { entries: [...ours, ...added], added, already, clashes }

@@ -22,6 +22,8 @@ export const Tonight = () => {
 
   const serving = dosing.chosen(line)
   const due = line.state.is === 'due'
+  // In the dark, with a wet thumb, there is one thing to touch; the rest can wait until it is done.
+  const asleep = due && line.dark
   return (
     <Page
       title="Tonight"
@@ -38,9 +40,9 @@ export const Tonight = () => {
       {due && serving && <Unlike text={unlikePlanWords(serving, line.plan.amount)} />}
       {due && <p>{lightsWords(line)}</p>}
       <OtherLines lines={lines.filter((other) => other !== line)} world={world} now={now} />
-      <Shaking />
+      {!asleep && <Shaking />}
       <SomethingElse line={line} serving={serving} dosing={dosing} />
-      <PleaseCheck />
+      {!asleep && <PleaseCheck />}
     </Page>
   )
 }

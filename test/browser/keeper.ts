@@ -1,0 +1,58 @@
+/** The app as a person meets it: opened at a moment, asked through roles and labels. */
+import { type BrowserContext, expect, type Page } from '@playwright/test'
+import { type DeviceId, type Entry, exportLedger, type Fact, type Moment } from '../../core/index.ts'
+
+/** Half past eight on a Wednesday evening, half an hour before the lights go out. */
+export const evening = '2026-11-25T20:30:00Z'
+
+/** Fails the test on an error nobody caught. */
+export const openApp = async (context: BrowserContext, time: string = evening, where = './'): Promise<Page> => {
+  const page = await context.newPage()
+  page.on('pageerror', (error) => {
+    throw error
+  })
+  await page.clock.install({ time: new Date(time) })
+  await page.goto(where)
+  return page
+}
+
+export const go = async (page: Page, to: string): Promise<void> => {
+  await page.evaluate((hash) => {
+    window.location.hash = hash
+  }, to)
+}
+export const answer = (page: Page) => page.locator('.page-answer')
+export const dosed = (page: Page) => page.getByRole('button', { name: /^Dosed/ })
+
+/** 400 litres and a new bottle of 120 mL. */
+export const beginWithBottle = async (page: Page): Promise<void> => {
+  await page.getByLabel('How much water is in it?').fill('400')
+  await page.getByRole('radio', { name: 'litres' }).check()
+  await page.getByRole('radio', { name: 'A bottle in the fridge' }).check()
+  await page.getByLabel('What does the bottle hold?').fill('120')
+  await page.getByRole('radio', { name: 'mL' }).check()
+  await page.getByRole('button', { name: 'Begin' }).click()
+  await expect(dosed(page)).toBeVisible()
+}
+
+export const backupOf = (entries: readonly Entry<Fact>[], at = evening): string =>
+  exportLedger(entries, { at: Date.parse(at) as Moment, device: 'elsewhere' as DeviceId, version: '0.1.0' })
+
+/** Through This phone, as she would. */
+export const restore = async (page: Page, text: string): Promise<void> => {
+  await go(page, '/phone')
+  await page
+    .getByLabel('A backup file to take in')
+    .setInputFiles({ name: 'backup.txt', mimeType: 'text/plain', buffer: Buffer.from(text) })
+  await page.getByRole('button', { name: /^Take in/ }).click()
+  await expect(page.getByText(/^Taken in/)).toBeVisible()
+}
+
+/** The lines of the diary, newest first. */
+export const diary = async (page: Page): Promise<string[]> => {
+  await go(page, '/diary')
+  await expect(page.getByRole('heading', { level: 1, name: 'Diary' })).toBeVisible()
+  const lines = await page.locator('.line').allTextContents()
+  // Numbers are held to their units by spaces that do not break.
+  return lines.map((line) => line.replace(/\s+/g, ' '))
+}
