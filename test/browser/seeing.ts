@@ -1,0 +1,30 @@
+/** Brings a page into a state of the table. */
+import type { Browser, Page } from '@playwright/test'
+import { households } from './households.ts'
+import { backupOf, evening, go, openApp, restore } from './keeper.ts'
+import type { looks, State } from './states.ts'
+
+export type Seen = { readonly page: Page; readonly show: (look: (typeof looks)[number]) => Promise<void> }
+
+type Options = NonNullable<Parameters<Browser['newContext']>[0]>
+
+export const see = async (browser: Browser, state: State, options: Options = {}): Promise<Seen> => {
+  const context = await browser.newContext({ timezoneId: 'Europe/London', ...options })
+  const page = await openApp(context, state.time ?? evening)
+  const entries = households[state.household]()
+  if (entries.length > 0) await restore(page, backupOf(entries))
+  await go(page, state.route)
+  await page
+    .locator('h1')
+    .filter({ hasNotText: state.route === '/phone' ? /^$/ : 'This phone' })
+    .waitFor()
+  if (state.unfolded) for (const fold of await page.locator('details:not([open]) > summary').all()) await fold.click()
+  return {
+    page,
+    show: async (look) => {
+      await page.evaluate((wanted) => {
+        document.documentElement.dataset.look = wanted
+      }, look)
+    },
+  }
+}

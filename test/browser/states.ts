@@ -1,0 +1,63 @@
+/** Every screen in every state it has: what is looked at, and what axe goes through. */
+import type { Household } from './households.ts'
+
+export type State = {
+  readonly name: string
+  readonly household: Household
+  /** UTC. Half past eight in the evening unless said: half an hour before the lights go out. */
+  readonly time?: string
+  readonly route: string
+  /** Folded parts are opened first. */
+  readonly unfolded?: true
+}
+
+const dark = '2026-11-25T22:10:00Z'
+const bottle = '/food/bottle/bottle1'
+
+export const states: readonly State[] = [
+  { name: 'first evening', household: 'empty', route: '/' },
+  { name: 'first evening, more exact', household: 'empty', route: '/', unfolded: true },
+  { name: 'tonight, no food', household: 'tankOnly', route: '/' },
+  { name: 'tonight, no plan', household: 'noPlan', route: '/' },
+  { name: 'tonight, due from the bottle', household: 'bottle', route: '/' },
+  { name: 'tonight, due from the trays', household: 'trays', route: '/' },
+  { name: 'tonight, due in the dark', household: 'trays', route: '/', time: dark },
+  { name: 'tonight, something else', household: 'trays', route: '/', time: dark, unfolded: true },
+  { name: 'tonight, due since an earlier night', household: 'missed', route: '/', time: '2026-11-24T22:10:00Z' },
+  { name: 'tonight, resting', household: 'trays', route: '/', time: '2026-11-24T20:30:00Z' },
+  { name: 'tonight, done', household: 'done', route: '/' },
+  { name: 'tonight, skipped', household: 'skipped', route: '/' },
+  { name: 'tonight, not known', household: 'unknown', route: '/' },
+  { name: 'tonight, nothing left', household: 'nothingLeft', route: '/' },
+  { name: 'tonight, only a past bottle', household: 'pastBottle', route: '/' },
+  { name: 'tonight, two tanks', household: 'twoTanks', route: '/' },
+  { name: 'tonight, logged twice', household: 'loggedTwice', route: '/' },
+  { name: 'tonight, emptier than the book', household: 'emptierThanBook', route: '/' },
+  { name: 'tonight, long names', household: 'longNames', route: '/' },
+  { name: 'food, nothing', household: 'tankOnly', route: '/food' },
+  { name: 'food, a bottle and trays', household: 'frozen', route: '/food' },
+  { name: 'food, trays begun', household: 'trays', route: '/food', unfolded: true },
+  { name: 'food, past its day', household: 'pastBottle', route: '/food' },
+  { name: 'food, long names', household: 'longNames', route: '/food' },
+  { name: 'log a bottle, first', household: 'tankOnly', route: '/food/bottle/new', unfolded: true },
+  { name: 'log a bottle, again', household: 'bottle', route: '/food/bottle/new' },
+  { name: 'bottle', household: 'bottle', route: bottle, unfolded: true },
+  { name: 'bottle, past', household: 'pastBottle', route: bottle },
+  { name: 'freeze', household: 'bottle', route: `${bottle}/freeze` },
+  { name: 'freeze, late', household: 'pastBottle', route: `${bottle}/freeze`, unfolded: true },
+  { name: 'portions already', household: 'bottle', route: '/food/lot/new', unfolded: true },
+  { name: 'trays', household: 'trays', route: '/food/lot/blueclip', unfolded: true },
+  { name: 'a new food', household: 'tankOnly', route: '/food/kind/new', unfolded: true },
+  { name: 'a food', household: 'trays', route: '/food/kind/greenfood', unfolded: true },
+  { name: 'water, nothing', household: 'empty', route: '/water' },
+  { name: 'water', household: 'twoTanks', route: '/water', unfolded: true },
+  { name: 'a new tank', household: 'empty', route: '/water/tank/new', unfolded: true },
+  { name: 'a tank', household: 'trays', route: '/water/tank/longgallery' },
+  { name: 'a plan', household: 'trays', route: '/water/plan/longgallery' },
+  { name: 'a plan without food', household: 'tankOnly', route: '/water/plan/longgallery' },
+  { name: 'diary, nothing', household: 'empty', route: '/diary' },
+  { name: 'diary', household: 'crossedOut', route: '/diary' },
+  { name: 'diary, logged twice', household: 'loggedTwice', route: '/diary' },
+  { name: 'this phone', household: 'trays', route: '/phone' },
+]
+export const looks = ['day', 'night'] as const
