@@ -11,11 +11,9 @@ export const writeStrictly = async <Stores extends DBSchema, Names extends Store
   work: (tx: IDBPTransaction<Stores, Names, 'readwrite'>) => Promise<Value>,
 ): Promise<Value> => {
   const tx = db.transaction(stores, 'readwrite', { durability: 'strict' })
-  // Looked at below; until then a failure must not count as unhandled.
-  tx.done.catch(() => {})
   try {
-    const value = await work(tx)
-    await tx.done
+    // Both at once: when the disk turns out full at commit, Chromium leaves some requests without any answer.
+    const [value] = await Promise.all([work(tx), tx.done])
     return value
   } catch (error) {
     try {
