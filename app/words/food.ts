@@ -1,5 +1,6 @@
 /** What the food room says: what there is, how long it lasts, whether it is too late to freeze. */
 import type {
+  Bottle,
   Cost,
   Day,
   FoodDescribed,
@@ -17,7 +18,7 @@ import { aboutHowLong, dayWords } from './dates.ts'
 import { dosesWords } from './entries.ts'
 import { monthWords } from './freezing.ts'
 import { bottleName, lotName } from './names.ts'
-import { capital, cost, millilitres, nights, number, portions } from './numbers.ts'
+import { capital, cost, inWords, millilitres, nights, number, portions } from './numbers.ts'
 
 export const list = (parts: readonly string[]): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
@@ -101,4 +102,13 @@ export const gapWords = (counted: number, book: number): string => {
   if (counted === book) return `${capital(portions(counted))}, as the book said.`
   const gap = Math.abs(counted - book)
   return `${capital(portions(counted))}: ${number(gap)} ${counted < book ? 'fewer' : 'more'} than the book said.`
+}
+
+/** "Two months from the day it came": where its last good day comes from. */
+export const lifeWords = ({ recorded, openedOn }: Bottle, { fridgeLife, countsFrom }: FoodDescribed): string => {
+  const { count, unit } = fridgeLife
+  const long = capital(`${inWords(count)} ${count === 1 ? unit.slice(0, -1) : unit}`)
+  if (countsFrom === 'bottling' && recorded.bottledOn) return `${long} from the day it was bottled.`
+  if (countsFrom !== 'opening' && recorded.receivedOn) return `${long} from the day it came.`
+  return openedOn ? `${long} from the day it was opened.` : `${long} once it is opened.`
 }

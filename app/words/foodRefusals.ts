@@ -6,8 +6,8 @@ import { type AnyRefusal, type Reading, refusalText } from './refusals.ts'
 export type FieldRefusal =
   | AnyRefusal
   | AmountRefusal
-  | { readonly why: 'priceOutOfRange' | 'currencyUnknown' | 'nameMissing' | 'nothingChosen' | 'trayOutOfRange' }
-  | { readonly why: 'dayMissing' | 'shareOutOfRange' | 'tooMany' }
+  | { readonly why: 'priceOutOfRange' | 'currencyUnknown' | 'nameMissing' | 'nameTooLong' | 'trayOutOfRange' }
+  | { readonly why: 'dayMissing' | 'tooMany' }
 
 export const fieldText = (refusal: FieldRefusal, reading: Reading): string => {
   switch (refusal.why) {
@@ -19,14 +19,12 @@ export const fieldText = (refusal: FieldRefusal, reading: Reading): string => {
       return 'A currency has three letters, such as GBP, EUR or USD.'
     case 'nameMissing':
       return 'It needs a name: the one you say at the fridge is best.'
-    case 'nothingChosen':
-      return 'Choose one.'
+    case 'nameTooLong':
+      return 'That is a very long name. A few words are enough.'
     case 'trayOutOfRange':
       return 'A tray has from 1 to 100 rows, and from 1 to 100 wells in each.'
     case 'dayMissing':
       return 'On which day? About is good enough.'
-    case 'shareOutOfRange':
-      return 'A share goes from 0 to 100 %.'
     case 'tooMany':
       return 'So many? Look at the number again.'
     default:

@@ -28,7 +28,7 @@ export const fitWords = (
 }
 
 /** "June 2026". */
-export const monthWords = (month: Day): string => dayInFull(month).replace(/^\d+ /, '')
+export const monthWords = (month: Day): string => dayInFull(month).replace(/^\d+\s/, '')
 
 /** "tray bag 3": the next number free. */
 export const nextMark = (world: World): string => {

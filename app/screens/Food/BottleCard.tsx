@@ -41,12 +41,14 @@ export const BottleCard = ({ id }: { readonly id: BottleId }) => {
       title={capital(bottleName(world, id, now))}
       answer={empty ? 'This bottle is finished.' : (headline ?? `${status}.`)}
     >
-      <output>{said}</output>
-      {empty ? (
-        <MeasureLiquid bottle={bottle} onDone={setSaid} />
-      ) : (
-        <BottleActs bottle={bottle} food={food} onDone={setSaid} />
-      )}
+      <div>
+        <output className="said">{said}</output>
+        {empty ? (
+          <MeasureLiquid bottle={bottle} onDone={setSaid} />
+        ) : (
+          <BottleActs bottle={bottle} food={food} onDone={setSaid} />
+        )}
+      </div>
       <Section title="About this bottle">
         <BottleFacts bottle={bottle} food={food} lastGood={lastGood} status={status} />
         <BottleCorrect bottle={id} onDone={setSaid} />

@@ -6,13 +6,13 @@ import {
   type Day,
   doseToFreeze,
   type FoodDescribed,
-  liquidCover,
   liquidLeft,
+  plannedUntil,
   usableLiquid,
 } from '../../../core/index.ts'
 import { type Fact, Facts } from '../../parts/Facts.tsx'
 import { dayInFull } from '../../words/dates.ts'
-import { costWords, coverWords } from '../../words/food.ts'
+import { costWords, lifeWords } from '../../words/food.ts'
 import { placeName } from '../../words/names.ts'
 import { bottleUnits, millilitres, number, price } from '../../words/numbers.ts'
 import { useReading } from '../useReading.ts'
@@ -25,13 +25,12 @@ type BottleFactsProps = {
 }
 
 const onDay = (day: Day | undefined): string => (day ? dayInFull(day) : 'not known')
-const froms = { bottling: 'bottling', arrival: 'arrival', opening: 'opening' } as const
 
-const why = ({ recorded, openedOn }: Bottle, food: FoodDescribed, lastGood: Day | undefined): string | undefined => {
+const why = (bottle: Bottle, food: FoodDescribed, lastGood: Day | undefined): string | undefined => {
+  const { useBy } = bottle.recorded
   if (!lastGood) return undefined
-  if (recorded.useBy === lastGood) return openedOn ? 'The date printed on it.' : 'The date printed on it, unopened.'
-  const { count, unit } = food.fridgeLife
-  return `${number(count)} ${count === 1 ? unit.slice(0, -1) : unit}, counted from ${froms[food.countsFrom]} or the next day known.`
+  if (useBy === lastGood) return bottle.openedOn ? 'The date printed on it.' : 'The date printed on it, unopened.'
+  return lifeWords(bottle, food)
 }
 
 export const BottleFacts = ({ bottle, food, lastGood, status }: BottleFactsProps) => {
@@ -39,14 +38,14 @@ export const BottleFacts = ({ bottle, food, lastGood, status }: BottleFactsProps
   const { recorded, openedOn } = bottle
   const { value, unit } = recorded.size
   const usable = usableLiquid(bottle, food)
-  const cover = liquidCover(world, food.food, usable, now)
+  const { amount } = lastGood ? plannedUntil(world, food.food, lastGood, now) : { amount: 0 }
   const { dose } = doseToFreeze(world, food.food, now)
   const facts: readonly Fact[] = [
     { term: 'Left', fact: `${recorded.about ? 'about ' : ''}${millilitres(liquidLeft(bottle))}` },
     {
       term: 'Can be used',
       fact: millilitres(usable),
-      note: usable > 0 ? `The rest stays on the walls. ${coverWords(cover)}.` : undefined,
+      note: `The rest stays on the walls.${amount > 0 ? ` Your plan uses ${millilitres(amount)} by its last good day.` : ''}`,
     },
     {
       term: 'Size',

@@ -41,7 +41,8 @@ export const BottleLine = ({ line, first, reading }: BottleLineProps) => {
           </>
         )}
         <span className="shelf-facts">
-          {capital(keepingWords(keeping, lastGood, reading))}; {coverWords(cover)}
+          {capital(keepingWords(keeping, lastGood, reading))}
+          {!headline && `; ${coverWords(cover)}`}
           {bottle.openedOn === undefined && ', still sealed'}.
         </span>
       </span>

@@ -1,9 +1,10 @@
 /** How many portions a bottle will make, and in how many trays. */
-import { type Result, usualWells } from '../../../core/index.ts'
+import { freezingWindow, lastGoodFrozen, type Result, usualWells } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { Section } from '../../parts/Section.tsx'
+import { dayInFull } from '../../words/dates.ts'
 import { fieldText } from '../../words/foodRefusals.ts'
 import { planWords } from '../../words/freezing.ts'
 import { millilitres } from '../../words/numbers.ts'
@@ -31,11 +32,17 @@ export const FreezePlanned = ({ of, read, fields, change }: FreezePlannedProps) 
   const reading = useReading()
   const wrong = (at: string) =>
     !read.ok && read.refusal.at === at ? fieldText(read.refusal.refusal, reading) : undefined
+  const { bottle, food, today } = of
+  const late = freezingWindow(bottle, food, today).is === 'over'
+  const frozenUntil = lastGoodFrozen({ frozenOn: today, late }, food)
   return (
     <Section title="The plan">
       {read.ok && (
         <>
-          <p>{planWords(read.value.plan, read.value.owned)}</p>
+          <p>
+            {planWords(read.value.plan, read.value.owned)}
+            {frozenUntil && ` Frozen today they are good until ${dayInFull(frozenUntil)}.`}
+          </p>
           <FitLines each={read.value.portion} food={of.food.food} />
         </>
       )}

@@ -50,8 +50,10 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
       }
     >
       <LotTrays lot={lot} />
-      <output>{said}</output>
-      <LotActs lot={lot} onDone={setSaid} />
+      <div>
+        <output className="said">{said}</output>
+        <LotActs lot={lot} onDone={setSaid} />
+      </div>
       <Section title="About these portions">
         <Facts facts={facts} />
         <MoreExact label="What to write on the bag">

@@ -30,5 +30,5 @@ const untilWords = (lastGood: Day, mayBeFrozen: boolean, sealed: boolean, today:
   const until = dayWords(lastGood, today)
   if (lastGood < today) return `Past its day since ${until}. It goes on record as it is.`
   const good = sealed ? `Good unopened until ${until}` : `Good in the fridge until ${until}`
-  return mayBeFrozen ? `${good}. Freeze by ${until} what won’t be used.` : `${good}.`
+  return mayBeFrozen ? `${good}: freeze by then what won’t be used.` : `${good}.`
 }

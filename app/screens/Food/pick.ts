@@ -12,7 +12,8 @@ import {
   type World,
 } from '../../../core/index.ts'
 import { newId } from '../../state/ids.ts'
-import { placed, type Trouble, trouble } from './useAct.ts'
+import { readName } from './readName.ts'
+import { placed, type Trouble } from './useAct.ts'
 
 export type PickFields = {
   /** A food's id, or 'new'. */
@@ -44,9 +45,9 @@ export type PickRead = {
 export const readPick = (fields: PickFields, world: World, now: Moment): Result<PickRead, Trouble> => {
   const known = foodsKnown(world, now).find(({ food }) => food === fields.food)
   if (known) return ok({ food: known, facts: [], world })
-  const name = fields.foodName.trim()
-  if (name === '') return trouble('foodName', { why: 'nameMissing' })
-  const described = placed(describeFood(newFood(fields.newFood, name, asSort(fields.sort)), now), 'foodName')
+  const name = readName(fields.foodName, 'foodName')
+  if (!name.ok) return name
+  const described = placed(describeFood(newFood(fields.newFood, name.value, asSort(fields.sort)), now), 'foodName')
   if (!described.ok) return described
   const [food] = described.value
   return ok({ food, facts: [food], world: { ...world, foods: new Map(world.foods).set(food.food, [food]) } })

@@ -11,7 +11,8 @@ import {
   type World,
 } from '../../../core/index.ts'
 import { newId } from '../../state/ids.ts'
-import { type Trouble, trouble } from './useAct.ts'
+import { readName } from './readName.ts'
+import type { Trouble } from './useAct.ts'
 
 export type PlaceFields = {
   /** A place's id, or 'new'. */
@@ -43,7 +44,7 @@ export const readPlace = (
 ): Result<PlaceRead, Trouble> => {
   const known = placesBehind(world, door, now).find((there) => there.place === place)
   if (known) return ok({ place: known.place, facts: [] })
-  const name = placeName.trim()
-  if (name === '') return trouble('placeName', { why: 'nameMissing' })
-  return ok({ place: newPlace, facts: describePlace({ place: newPlace, name, door }, now) })
+  const name = readName(placeName, 'placeName')
+  if (!name.ok) return name
+  return ok({ place: newPlace, facts: describePlace({ place: newPlace, name: name.value, door }, now) })
 }

@@ -9,10 +9,14 @@ import {
   type Span,
 } from '../../../core/index.ts'
 import type { KindFields } from './kindFields.ts'
+import { readName } from './readName.ts'
 import { type FormAsk, placed, type Trouble, trouble } from './useAct.ts'
 
 type NumberField = 'per' | 'everyNights' | 'life' | 'freezerLife' | 'shakeHours' | 'residue'
 type Numbers = Readonly<Record<NumberField, number>>
+
+/** Beyond any figure on a label. */
+const largest = 1_000_000
 
 /** Those that are asked, in the order they stand on the page; the others are not looked at. */
 const readNumbers = (fields: KindFields): Result<Partial<Numbers>, Trouble> => {
@@ -28,6 +32,7 @@ const readNumbers = (fields: KindFields): Result<Partial<Numbers>, Trouble> => {
   for (const at of asked) {
     const number = placed(readNumber(fields[at]), at)
     if (!number.ok) return number
+    if (number.value > largest) return trouble(at, { why: 'tooMany' })
     read[at] = number.value
   }
   return ok(read)
@@ -54,8 +59,8 @@ const places = {
 export const logKind =
   (fields: KindFields): FormAsk =>
   (_, { now }) => {
-    const name = fields.name.trim()
-    if (name === '') return trouble('name', { why: 'nameMissing' })
+    const name = readName(fields.name, 'name')
+    if (!name.ok) return name
     const numbers = readNumbers(fields)
     if (!numbers.ok) return numbers
     const { per = 0, everyNights = 0, life = 0, freezerLife, shakeHours, residue = 0 } = numbers.value
@@ -66,7 +71,7 @@ export const logKind =
     const described = describeFood(
       {
         food: fields.food,
-        name,
+        name: name.value,
         sort: fields.sort,
         band: band.value,
         everyNights,

@@ -14,7 +14,7 @@ import { hereIn } from '../useReading.ts'
 import type { LotFields } from './lotFields.ts'
 import { readPick } from './pick.ts'
 import { readPlace } from './place.ts'
-import { readMark } from './readMade.ts'
+import { readName } from './readName.ts'
 import { readKeptAs } from './trays.ts'
 import { type FormAsk, placed, type Trouble, trouble } from './useAct.ts'
 
@@ -49,7 +49,7 @@ export const logLot =
     if (!kept.ok) return kept
     const place = readPlace(fields, 'freezer', world, now)
     if (!place.ok) return place
-    const mark = readMark(fields.mark)
+    const mark = readName(fields.mark, 'mark')
     if (!mark.ok) return mark
     const asked = {
       lot: fields.lot,

@@ -1,11 +1,12 @@
 /** What the core makes of portions as they were made. */
-import { isDay, ok, type Result, readMillilitres, recordFreezing, toMillilitres } from '../../../core/index.ts'
+import { isDay, ok, readMillilitres, recordFreezing, toMillilitres } from '../../../core/index.ts'
 import { hereIn } from '../useReading.ts'
 import type { FreezeFields } from './freezeFields.ts'
 import { readPlace } from './place.ts'
 import type { PlanRead } from './readFreezing.ts'
+import { readName } from './readName.ts'
 import { readKeptAs } from './trays.ts'
-import { type FormAsk, placed, type Trouble, trouble } from './useAct.ts'
+import { type FormAsk, placed, trouble } from './useAct.ts'
 
 /** What she was asked about and says is so. */
 export type Confirmed = {
@@ -46,7 +47,7 @@ export const recordMade =
     if (!kept.ok) return kept
     const place = readPlace(fields, 'freezer', world, now)
     if (!place.ok) return place
-    const mark = readMark(fields.mark)
+    const mark = readName(fields.mark, 'mark')
     if (!mark.ok) return mark
     const asked = {
       lot: fields.lot,
@@ -62,8 +63,3 @@ export const recordMade =
     const made = placed(recordFreezing(world, asked, hereIn(world, now)), places)
     return made.ok ? ok([...place.value.facts, ...made.value]) : made
   }
-
-export const readMark = (typed: string): Result<string, Trouble> => {
-  const mark = typed.trim()
-  return mark === '' ? trouble('mark', { why: 'nameMissing' }) : ok(mark)
-}

@@ -4,11 +4,11 @@ import { placed, type Trouble, trouble } from './useAct.ts'
 
 export type TrayFields = { readonly keptAs: 'trays' | 'loose'; readonly rows: string; readonly columns: string }
 
-/** As the last ones were kept; a small tray of three by five to begin with. */
+/** In trays like her last ones; small ones of three by five to begin with. */
 export const trayFields = (world: World): TrayFields => {
-  const last = [...world.lots.values()].at(-1)?.made.kept
-  const tray = last?.as === 'trays' ? last.trays[0] : undefined
-  return { keptAs: last?.as ?? 'trays', rows: String(tray?.rows ?? 3), columns: String(tray?.columns ?? 5) }
+  const kept = [...world.lots.values()].findLast(({ made }) => made.kept.as === 'trays')?.made.kept
+  const tray = kept?.as === 'trays' ? kept.trays[0] : undefined
+  return { keptAs: 'trays', rows: String(tray?.rows ?? 3), columns: String(tray?.columns ?? 5) }
 }
 
 const readSide = (typed: string, at: string): Result<number, Trouble> => {
