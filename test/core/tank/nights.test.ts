@@ -67,6 +67,8 @@ const lamps = [
   { lightsOut: '21:00', cut: '09:00', fromCut: 0, beforeCut: -1 },
   { lightsOut: '21:30', cut: '09:30', fromCut: 0, beforeCut: -1 },
   { lightsOut: '23:59', cut: '11:59', fromCut: 0, beforeCut: -1 },
+  // Cut at an hour that clock changes skip and repeat.
+  { lightsOut: '14:15', cut: '02:15', fromCut: 0, beforeCut: -1 },
   // The lamp goes out after midnight: the night is still called by its evening.
   { lightsOut: '00:30', cut: '12:30', fromCut: 0, beforeCut: -1 },
   { lightsOut: '05:00', cut: '17:00', fromCut: 0, beforeCut: -1 },
