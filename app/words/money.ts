@@ -10,9 +10,6 @@ export const minorDigits = (currency: string): number => {
   }
 }
 
-/** A price as it would be typed. */
-export const typedPrice = (minor: number, currency: string): string => String(minor / 10 ** minorDigits(currency))
-
 const byRegion: Readonly<Record<string, string>> = {
   AU: 'AUD',
   CA: 'CAD',

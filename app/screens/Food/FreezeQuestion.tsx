@@ -3,6 +3,7 @@ import { toMillilitres } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { dayInFull } from '../../words/dates.ts'
 import { millilitres } from '../../words/numbers.ts'
+import { asTyped } from './asTyped.ts'
 import type { FreezeFields } from './freezeFields.ts'
 import { Refused } from './Refused.tsx'
 import type { Confirmed } from './readMade.ts'
@@ -51,7 +52,7 @@ const Answers = ({ act: { refusal, busy }, save }: FreezeQuestionProps) => {
       ) : null
     }
     case 'moreThanBottleHeld': {
-      const real = String(toMillilitres(refusal.eachWouldBe))
+      const real = asTyped(toMillilitres(refusal.eachWouldBe))
       const each = millilitres(refusal.eachWouldBe)
       return (
         <Actions>

@@ -9,7 +9,8 @@ import {
   type World,
 } from '../../../core/index.ts'
 import { newId } from '../../state/ids.ts'
-import { typedPrice, usualCurrency } from '../../words/money.ts'
+import { minorDigits, usualCurrency } from '../../words/money.ts'
+import { asTyped } from './asTyped.ts'
 import { type PickFields, pickFields } from './pick.ts'
 import { type PlaceFields, placeFields } from './place.ts'
 
@@ -37,7 +38,7 @@ const paidFields = (price: Price | undefined): Pick<BottleFields, 'paid' | 'pric
   const currency = usualCurrency(navigator.language)
   if (price === undefined) return { paid: 'notKnown', price: '', currency }
   if (price === 'free') return { paid: 'free', price: '', currency }
-  return { paid: 'price', price: typedPrice(price.minor, price.currency), currency: price.currency }
+  return { paid: 'price', price: asTyped(price.minor / 10 ** minorDigits(price.currency)), currency: price.currency }
 }
 
 /** Everything as it was with the last bottle, opened today: for a food she has had before there is nothing to type. */
@@ -65,7 +66,7 @@ export const newBottleFields = (world: World, today: Day, now: Moment): BottleFi
 /** Size and price as they were with the last bottle of a food; nothing for one she never had. */
 export const asLastOf = (world: World, food: string): Partial<BottleFields> => {
   const last = [...world.bottles.values()].findLast(({ recorded }) => recorded.food === food)?.recorded
-  return last ? { size: String(last.size.value), unit: last.size.unit, ...paidFields(last.price) } : {}
+  return last ? { size: asTyped(last.size.value), unit: last.size.unit, ...paidFields(last.price) } : {}
 }
 
 /** As the book has it. */
@@ -77,11 +78,11 @@ export const knownBottleFields = (world: World, bottle: BottleId, now: Moment): 
     ...pickFields(world, recorded.food, now),
     ...placeFields(world, 'fridge', recorded.place, now),
     bottle,
-    size: String(recorded.size.value),
+    size: asTyped(recorded.size.value),
     unit: recorded.size.unit,
     fullness: recorded.about ? 'amount' : 'full',
     share: '80',
-    amount: recorded.about ? String(toMillilitres(recorded.contents)) : '',
+    amount: recorded.about ? asTyped(toMillilitres(recorded.contents)) : '',
     receivedOn: recorded.receivedOn ?? '',
     seal: openedOn ? 'opened' : 'sealed',
     openedOn: openedOn ?? '',

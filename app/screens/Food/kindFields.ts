@@ -8,6 +8,7 @@ import {
   usualFood,
   type WaterUnit,
 } from '../../../core/index.ts'
+import { asTyped } from './asTyped.ts'
 
 export type KindFields = {
   readonly food: FoodId
@@ -36,9 +37,9 @@ const percent = (share: number): string => String(Number((share * 100).toFixed(4
 
 export const figureFields = (figures: Figures): Omit<KindFields, 'food' | 'name'> => ({
   sort: figures.sort,
-  low: String(toMillilitres(figures.band.low)),
-  high: String(toMillilitres(figures.band.high)),
-  per: String(figures.band.per.value),
+  low: asTyped(toMillilitres(figures.band.low)),
+  high: asTyped(toMillilitres(figures.band.high)),
+  per: asTyped(figures.band.per.value),
   perUnit: figures.band.per.unit,
   everyNights: String(figures.everyNights),
   life: String(figures.fridgeLife.count),

@@ -23,6 +23,7 @@ import {
   toMillilitres,
   type World,
 } from '../../../core/index.ts'
+import { asTyped } from './asTyped.ts'
 import type { FreezeFields } from './freezeFields.ts'
 import { readTray } from './trays.ts'
 import { placed, type Trouble } from './useAct.ts'
@@ -48,7 +49,7 @@ export const proposed = (fields: FreezeFields, world: World, food: FoodDescribed
   const well = readWell(fields)
   const { dose, mark } = doseToFreeze(world, food.food, now)
   const made = well.ok ? proposePortion(dose, mark, mostPerWell(well.value)) : undefined
-  return made ? String(toMillilitres(made.portion)) : ''
+  return made ? asTyped(toMillilitres(made.portion)) : ''
 }
 
 export type PlanRead = {

@@ -1,6 +1,7 @@
 /** What the core makes of portions as they were made. */
 import { isDay, ok, readMillilitres, recordFreezing, toMillilitres } from '../../../core/index.ts'
 import { hereIn } from '../useReading.ts'
+import { asTyped } from './asTyped.ts'
 import type { FreezeFields } from './freezeFields.ts'
 import { readPlace } from './place.ts'
 import type { PlanRead } from './readFreezing.ts'
@@ -17,7 +18,7 @@ export type Confirmed = {
 
 /** What stands in the field of each portion's size: her own figure, else the plan's. */
 export const eachTyped = (fields: FreezeFields, plan: PlanRead | undefined): string =>
-  fields.each ?? (plan ? String(toMillilitres(plan.portion)) : '')
+  fields.each ?? (plan ? asTyped(toMillilitres(plan.portion)) : '')
 export const madeTyped = (fields: FreezeFields, plan: PlanRead | undefined): number | null =>
   fields.made ?? plan?.plan.portions ?? null
 

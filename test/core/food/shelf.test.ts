@@ -1,0 +1,96 @@
+import { expect, test } from 'vitest'
+import {
+  day,
+  foodsOn,
+  type LotId,
+  onHand,
+  readMillilitres,
+  readPrice,
+  readSize,
+  stock,
+  usedUp,
+} from '../../../core/index.ts'
+import { at, done, given, refusalOf } from '../../support/given.ts'
+import {
+  amberFood,
+  blueClip,
+  bottleOf,
+  firstBottle,
+  foodOf,
+  greenFood,
+  onHand as heap,
+  lab,
+  redClip,
+} from '../../support/givenLab.ts'
+
+const now = at('2026-11-25 18:00')
+const today = day('2026-11-25')
+const greyClip = 'greyclip' as LotId
+
+test('portions of two sizes are never added together', () => {
+  const { world } = given(
+    lab,
+    heap({ portions: 22, each: 1, frozen: '2026-06-03' }),
+    heap({ portions: 31, each: 1, frozen: '2026-07-04', lot: redClip }),
+    heap({ portions: 17, each: 0.5, frozen: '2026-08-05', lot: greyClip }),
+    bottleOf({ holds: 100, received: '2026-11-10', opened: '2026-11-11' }),
+  )
+  expect(onHand(stock(world(), now, today), greenFood, today)).toEqual({
+    portions: [
+      { each: 1000, count: 53 },
+      { each: 500, count: 17 },
+    ],
+    liquid: 97_000,
+  })
+})
+
+test('what is past its last good day is not counted on', () => {
+  const { world } = given(
+    lab,
+    heap({ portions: 22, each: 1, frozen: '2024-11-24', seen: now }),
+    bottleOf({ holds: 100, received: '2026-09-24', opened: '2026-09-24' }),
+  )
+  expect(onHand(stock(world(), now, today), greenFood, today)).toEqual({ portions: [], liquid: 0 })
+})
+
+test('the foods behind the doors are each named once', () => {
+  const { world } = given(
+    lab,
+    foodOf(amberFood),
+    heap({ portions: 22, each: 1, frozen: '2026-06-03' }),
+    heap({ portions: 9, each: 1, frozen: '2026-06-13', lot: greyClip }),
+    heap({ portions: 31, each: 1, frozen: '2026-07-04', lot: redClip, food: amberFood }),
+  )
+  expect(foodsOn(stock(world(), now, today)).map(({ food }) => food)).toEqual([greenFood, amberFood])
+})
+
+test('finished bottles and empty lots are history', () => {
+  const book = given(
+    lab,
+    heap({ portions: 2, each: 1, frozen: '2026-06-03' }),
+    bottleOf({ holds: 100, opened: '2026-11-11' }),
+  )
+  expect(usedUp(book.world())).toEqual({ bottles: [], lots: [] })
+  book.note(
+    { kind: 'portionsGone', at: now, lot: blueClip, count: 2, fate: 'discarded' },
+    { kind: 'bottleFinished', at: now, bottle: firstBottle },
+  )
+  const { bottles, lots } = usedUp(book.world())
+  expect([...bottles, ...lots].map(({ id }) => id)).toEqual([firstBottle, blueClip])
+})
+
+test('a size keeps its number and unit, and an amount no ledger could hold is refused', () => {
+  expect(done(readSize('4', 'usFlOz'))).toEqual({ value: 4, unit: 'usFlOz', amount: 118_294 })
+  expect(done(readMillilitres('4,5'))).toBe(4_500)
+  expect(refusalOf(readMillilitres('0'))).toEqual({ why: 'notPositive', typed: '0' })
+  expect(refusalOf(readMillilitres('-3'))).toEqual({ why: 'notPositive', typed: '-3' })
+  expect(refusalOf(readSize('40000', 'usFlOz'))).toEqual({ why: 'tooMuch', most: 1_000_000 })
+  expect(refusalOf(readMillilitres('9'.repeat(30)))).toEqual({ why: 'tooMuch', most: 1_000_000 })
+})
+
+test('a price is whole coins of a currency with a name', () => {
+  expect(done(readPrice('34,50', 'gbp', 2))).toEqual({ minor: 3450, currency: 'GBP' })
+  expect(done(readPrice('1200', 'JPY', 0))).toEqual({ minor: 1200, currency: 'JPY' })
+  expect(refusalOf(readPrice('0', 'GBP', 2))).toEqual({ why: 'priceOutOfRange' })
+  expect(refusalOf(readPrice('12', 'pounds', 2))).toEqual({ why: 'currencyUnknown' })
+})
