@@ -18,7 +18,9 @@ export const see = async (browser: Browser, state: State, options: Options = {})
     .locator('h1')
     .filter({ hasNotText: state.route === '/phone' ? /^$/ : 'This phone' })
     .waitFor()
-  if (state.unfolded) for (const fold of await page.locator('details:not([open]) > summary').all()) await fold.click()
+  // One at a time: opening one changes which are closed.
+  const closed = page.locator('details:not([open]) > summary').first()
+  if (state.unfolded) while ((await closed.count()) > 0) await closed.click()
   return {
     page,
     show: async (look) => {
