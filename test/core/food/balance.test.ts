@@ -66,7 +66,7 @@ test('portions made, found and put right, less those fed and gone, are those lef
   })
   holds(law, 500)
   cases.expectAtLeast(30)
-})
+}, 60_000)
 
 test('a bottle holds what it held, put right by measuring, less what was frozen, fed and spilt', () => {
   const cases = tally('frozen', 'fed', 'gone', 'measured', 'below zero')
@@ -96,4 +96,4 @@ test('a bottle holds what it held, put right by measuring, less what was frozen,
   })
   holds(law, 500)
   cases.expectAtLeast(30)
-})
+}, 60_000)

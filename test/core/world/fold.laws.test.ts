@@ -25,7 +25,7 @@ test('any part of any ledger, in any order, folds to a world, and twice to the s
   })
   holds(law)
   cases.expectAtLeast(30)
-})
+}, 60_000)
 
 test('the order in which entries arrive never changes the world', () => {
   const cases = tally('really shuffled')
@@ -41,7 +41,7 @@ test('the order in which entries arrive never changes the world', () => {
   })
   holds(law)
   cases.expectAtLeast(100)
-})
+}, 60_000)
 
 test('an entry crossed out is an entry never written', () => {
   const cases = tally('a dose', 'a count', 'a bottle', 'a plan')
@@ -68,4 +68,4 @@ test('an entry crossed out is an entry never written', () => {
   })
   holds(law, 900)
   cases.expectAtLeast(10)
-})
+}, 60_000)
