@@ -1,14 +1,12 @@
 /** Her trays as they lie in the freezer now; the open one large, the rest small. */
 import './food.css'
-import { type Lot, type TrayNow, traysNow } from '../../../core/index.ts'
+import { type Lot, traysNow } from '../../../core/index.ts'
 import { Tray } from '../../parts/Tray.tsx'
 import { portions, trays as traysWords } from '../../words/numbers.ts'
+import { trayWords } from '../../words/tonight.ts'
 
 /** A screenful; more of the same say nothing new. */
 const most = 12
-
-const traySays = ({ rows, columns, holds }: TrayNow): string =>
-  `A tray of ${rows} by ${columns} wells with ${portions(holds)} in it.`
 
 export const LotTrays = ({ lot }: { readonly lot: Lot }) => {
   const now = traysNow(lot)
@@ -24,7 +22,7 @@ export const LotTrays = ({ lot }: { readonly lot: Lot }) => {
           columns={open.columns}
           filled={open.holds}
           next
-          says={traySays(open)}
+          says={trayWords(open)}
           caption={`The open tray: ${portions(open.holds)} left.`}
         />
       )}
@@ -38,7 +36,7 @@ export const LotTrays = ({ lot }: { readonly lot: Lot }) => {
               columns={tray.columns}
               filled={tray.holds}
               size="compact"
-              says={traySays(tray)}
+              says={trayWords(tray)}
             />
           ))}
         </div>
