@@ -1,7 +1,7 @@
 /** Quiet bars above every page: they push it down and cover nothing. */
 import './notices.css'
 import { useState } from 'react'
-import { Actions, Button } from '../parts/Actions.tsx'
+import { Actions, Button, LinkButton } from '../parts/Actions.tsx'
 import { Notice } from '../parts/Notice.tsx'
 import { flushAndReload } from '../state/leave.ts'
 import { useStatus } from '../state/store.ts'
@@ -57,12 +57,9 @@ const OfflineReady = () => {
   return (
     offlineReady && (
       <Notice>
-        <p>From now on Smallhours opens without a network.</p>
-        <Actions>
-          <Button kind="quiet" onAct={dismiss}>
-            Good
-          </Button>
-        </Actions>
+        <p>
+          From now on it opens without a network. <LinkButton onAct={dismiss}>Good</LinkButton>
+        </p>
       </Notice>
     )
   )

@@ -1,5 +1,5 @@
 /** What a screen reads: the world, the time, and the calendar the household lives by. */
-import { type Day, type Here, type Moment, tanksAt, wallDay, type World, type Zone } from '../../core/index.ts'
+import { type Day, type Here, type Moment, tanksAt, type World, wallDay, type Zone } from '../../core/index.ts'
 import { phoneZone, useNow } from '../state/clock.ts'
 import { useWorld } from '../state/store.ts'
 

@@ -1,8 +1,19 @@
 /** What Tonight says. */
-import type { Day, Lasts, Moment, NightMark, Serving, Shake, TonightLine, World, Zone } from '../../core/index.ts'
+import type {
+  Day,
+  Lasts,
+  Moment,
+  NightMark,
+  Serving,
+  Shake,
+  TonightLine,
+  TrayNow,
+  World,
+  Zone,
+} from '../../core/index.ts'
 import { clock, dayWords, nightFrom, nightWords } from './dates.ts'
 import { bottleName, bottleShort, lotName, placeName } from './names.ts'
-import { about, capital, inWords, millilitres, number } from './numbers.ts'
+import { about, capital, inWords, millilitres, number, portions } from './numbers.ts'
 
 const onePortion = (count: number): string => (count === 1 ? 'one portion' : `${inWords(count)} portions`)
 
@@ -96,3 +107,7 @@ export const shakeWords = ({ bottle, hours, shaken }: Shake, long: number, world
     ? `Shake ${name} long, then look: ${inWords(Math.floor(hours / 24))} days since the last time.`
     : `Shake ${name}: ${inWords(hours)} hours since the last time.`
 }
+
+/** The tray for those who cannot see it. */
+export const trayWords = ({ rows, columns, holds }: TrayNow): string =>
+  `A tray of ${rows} by ${columns} wells with ${portions(holds)} in it.`

@@ -22,7 +22,7 @@ export const Act = ({ line, serving, dosing }: ActProps) => {
   const due = line.state.is === 'due'
   const { undo, did } = dosing
   const undoing = undo.until !== null
-  if (!due && !undoing && !dosing.refusal) return null
+  if (!(due && serving) && !undoing && !dosing.refusal) return null
   return (
     <Dock>
       <Refused line={line} serving={serving} dosing={dosing} />

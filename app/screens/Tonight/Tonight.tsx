@@ -6,7 +6,9 @@ import { lightsWords, sinceWords, tonightAnswer, unlikePlanWords } from '../../w
 import { PleaseCheck } from '../PleaseCheck.tsx'
 import { useReading } from '../useReading.ts'
 import { Act } from './Act.tsx'
+import { NothingLeft } from './NothingLeft.tsx'
 import { NothingPlanned } from './NothingPlanned.tsx'
+import { OpenTray } from './OpenTray.tsx'
 import { OtherLines } from './OtherLines.tsx'
 import { Shaking } from './Shaking.tsx'
 import { SomethingElse } from './SomethingElse.tsx'
@@ -38,6 +40,8 @@ export const Tonight = () => {
     >
       {line.state.is === 'due' && line.state.since && <p>{sinceWords(line.state.since, line.night)}</p>}
       {due && serving && <Unlike text={unlikePlanWords(serving, line.plan.amount)} />}
+      {due && serving && <OpenTray serving={serving} world={world} />}
+      {due && !serving && <NothingLeft line={line} />}
       {due && <p>{lightsWords(line)}</p>}
       <OtherLines lines={lines.filter((other) => other !== line)} world={world} now={now} />
       {!asleep && <Shaking />}

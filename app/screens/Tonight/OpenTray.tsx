@@ -1,0 +1,23 @@
+/** The tray she reaches for, with the well whose turn it is ringed. */
+import { type Serving, traysNow, type World } from '../../../core/index.ts'
+import { Tray } from '../../parts/Tray.tsx'
+import { portions } from '../../words/numbers.ts'
+import { trayWords } from '../../words/tonight.ts'
+
+export const OpenTray = ({ serving, world }: { readonly serving: Serving; readonly world: World }) => {
+  const lot = serving.taken.from === 'portions' ? world.lots.get(serving.taken.lot) : undefined
+  const trays = lot && traysNow(lot)
+  const tray = trays?.open ?? trays?.trays.findLast(({ holds }) => holds > 0)
+  if (!tray) return null
+  return (
+    <Tray
+      rows={tray.rows}
+      columns={tray.columns}
+      filled={tray.holds}
+      next
+      size="compact"
+      says={trayWords(tray)}
+      caption={`${portions(tray.holds)} in the ${trays?.open ? 'open' : 'next'} tray.`}
+    />
+  )
+}
