@@ -2,8 +2,6 @@
  * Calendar days, apart from any moment. A day is text, `yyyy-MM-dd`, so that it sorts, compares and survives a file; long
  * walks step whole day numbers. Neither ever passes through a local midnight, which some days in some places do not have.
  */
-import { TZDate } from '@date-fns/tz'
-import { addMonths as addCalendarMonths } from 'date-fns'
 import type { Branded } from './brand.ts'
 
 export type Day = Branded<string, 'Day'>
@@ -32,9 +30,15 @@ export const addDays = (from: Day, days: number): Day => dayFromNumber(dayNumber
 /** Whole days from one to the other, negative if `to` is earlier. */
 export const daysBetween = (from: Day, to: Day): number => dayNumber(to) - dayNumber(from)
 
-/** Calendar months, clamped to the end of a shorter month: 31 December and two months is 28 (or 29) February. */
-export const addMonths = (from: Day, months: number): Day =>
-  new Date(+addCalendarMonths(new TZDate(dayNumber(from) * dayLength, 'UTC'), months)).toISOString().slice(0, 10) as Day
+/**
+ * Calendar months, clamped to the end of a shorter month: 31 December and two months is 28 (or 29) February. Reckoned on the
+ * UTC calendar, where every day exists: a Date of the phone's zone, or one that carries a zone, has skipped days of its own.
+ */
+export const addMonths = (from: Day, months: number): Day => {
+  const [year = 0, month = 1, date = 1] = from.split('-').map(Number)
+  const lastOfMonth = new Date(Date.UTC(year, month + months, 0)).getUTCDate()
+  return dayFromNumber(Date.UTC(year, month - 1 + months, Math.min(date, lastOfMonth)) / dayLength)
+}
 
 /** A length of time as a label gives it. */
 export type Span = { readonly count: number; readonly unit: 'days' | 'months' }

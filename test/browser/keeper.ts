@@ -22,6 +22,9 @@ export const go = async (page: Page, to: string): Promise<void> => {
   }, to)
 }
 export const answer = (page: Page) => page.locator('.page-answer')
+/** A sentence on the screen. Numbers are held to their units by spaces that do not break. */
+export const said = (page: Page, text: string) =>
+  page.getByText(new RegExp(text.replace(/[.*+?^${}()|[\]\\]/g, '\\$&').replace(/ /g, '\\s')))
 export const dosed = (page: Page) => page.getByRole('button', { name: /^Dosed/ })
 
 /** 400 litres and a new bottle of 120 mL. */

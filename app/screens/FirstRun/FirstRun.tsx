@@ -1,6 +1,5 @@
 /** The first evening: three questions, and the first dose is planned. */
 import { useState } from 'react'
-import { useLocation } from 'wouter'
 import {
   type BeginRefusal,
   type BottleId,
@@ -61,7 +60,6 @@ const newFields = (month: string): Fields => ({
 export const FirstRun = () => {
   const reading = useReading()
   const { now, today } = reading
-  const [, go] = useLocation()
   const { fields, change, clear } = useDraft<Fields>('begin', newFields(today.slice(0, 7)))
   const { busy, refusal, send, reset } = useRequest<BeginRefusal>()
   const [tankWrong, setTankWrong] = useState<FieldRefusal<TankField>>()
@@ -84,9 +82,8 @@ export const FirstRun = () => {
       const asked = { tank: { ...described, at: at.now }, ...food.value, plan: fields.plan }
       return begin(asked, { now: at.now, zone: described.zone })
     })
-    if (!written) return
-    await clear()
-    go('/')
+    // Tonight takes this screen's place as soon as there is a tank.
+    if (written) await clear()
   }
 
   const shared = { fields, change: typed, reading }
