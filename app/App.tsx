@@ -10,10 +10,10 @@ import { Rooms } from './parts/Rooms.tsx'
 import { Broken } from './screens/Broken.tsx'
 import { Notices } from './screens/Notices.tsx'
 import { Tonight } from './screens/Tonight/Tonight.tsx'
-import { useReading } from './screens/useReading.ts'
+import { useNow } from './state/clock.ts'
 import { useMatter } from './state/device.ts'
 import { loadPart } from './state/leave.ts'
-import { useStatus } from './state/store.ts'
+import { useStatus, useWorld } from './state/store.ts'
 
 // Tonight is in the first part; what she opens in daylight may take a moment longer.
 const Food = lazy(async () => ({ default: (await loadPart(() => import('./screens/Food/rooms.tsx'))).FoodRoutes }))
@@ -46,7 +46,7 @@ export const App = () => (
 const Sheet = () => {
   const [path] = useLocation()
   const status = useStatus()
-  const { world } = useReading()
+  const world = useWorld()
   const room = roomAt(path)
   useLook(room)
   const empty = world.tanks.size === 0
@@ -75,7 +75,9 @@ const Sheet = () => {
 
 /** Red and dark by itself on Tonight while a lamp is out; the kitchen keeps the day. Forced or refused in This phone. */
 const useLook = (room: RoomId) => {
-  const { world, now } = useReading()
+  // Not by way of the household's calendar: until the book is open that would ask the phone for its zone, which is slow.
+  const world = useWorld()
+  const now = useNow()
   const wish = useMatter('look') ?? 'byItself'
   const dark = room === 'tonight' && tonight(world, now).some((line) => line.dark)
   const look = wish === 'byItself' ? (dark ? 'night' : 'day') : wish

@@ -14,11 +14,19 @@ type PageProps = {
   readonly dock?: ReactNode
 }
 
+/** Whether the page the app opens with has been shown. */
+let opened = false
+
 export const Page = ({ title, when, answer, children, margin, dock }: PageProps) => {
   const heading = useRef<HTMLHeadingElement>(null)
-  // A link to another room leaves focus on nothing: the new page begins at its heading, for eyes and for ears.
+  // A link to another room leaves focus on nothing: the new page begins at its heading, for eyes and for ears. The page the
+  // app opens with stands at its beginning anyway, and moving the focus lays all of it out before a touch can be heard.
   // biome-ignore lint/correctness/useExhaustiveDependencies: a new title is a new page, even in the same component
   useEffect(() => {
+    if (!opened) {
+      opened = true
+      return
+    }
     document.documentElement.scrollTop = 0
     heading.current?.focus({ preventScroll: true })
   }, [title])

@@ -128,7 +128,7 @@ const catchUp = async (): Promise<void> => {
 const take = (arrived: Arrived) => {
   last = arrived.last
   if (arrived.entries.length > 0) {
-    entries = [...entries, ...arrived.entries]
+    entries = entries.concat(arrived.entries)
     world = fold(entries)
     tick()
   }

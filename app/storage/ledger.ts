@@ -118,5 +118,5 @@ export const arrived = ({ sealed, tail, last }: Records, seen: Seen): Arrived =>
   const fromTexts = sealed.flatMap(fromSealed)
   // Only a text can hold what was read before: it was a row of records then.
   const unseen = seen.last > 0 ? fromTexts.filter(({ id }) => !seen.has(id)) : fromTexts
-  return { entries: [...unseen, ...tail.map(fromStored)], last }
+  return { entries: unseen.concat(tail.map(fromStored)), last }
 }

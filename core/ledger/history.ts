@@ -19,9 +19,14 @@ export const inOrder = (a: Entry<AnyFact>, b: Entry<AnyFact>): number =>
 const strikesOut = (entry: Entry<AnyFact>): entry is Entry<EntryStruckOut> => entry.fact.kind === 'entryStruckOut'
 
 export const history = <Fact extends AnyFact>(entries: readonly Entry<Fact>[]): History<Fact> => {
-  const all = [...entries].sort(inOrder)
+  // Nearly always in order as they come, and asking is several times as quick as sorting what is sorted.
+  const all = entries.every((entry, at) => at === 0 || inOrder(entries[at - 1] ?? entry, entry) <= 0)
+    ? entries
+    : [...entries].sort(inOrder)
+  const strikes: Entry<EntryStruckOut>[] = []
+  for (const entry of all) if (strikesOut(entry)) strikes.push(entry)
   const struck = new Map<Stamp, Entry<EntryStruckOut>>()
-  for (const entry of all) if (strikesOut(entry) && !struck.has(entry.fact.target)) struck.set(entry.fact.target, entry)
-  for (const entry of all) if (strikesOut(entry)) struck.delete(entry.id)
+  for (const strike of strikes) if (!struck.has(strike.fact.target)) struck.set(strike.fact.target, strike)
+  for (const { id } of strikes) struck.delete(id)
   return { all, struck }
 }

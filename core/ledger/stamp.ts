@@ -14,8 +14,14 @@ export const isStamp = (text: string): text is Stamp => stampPattern.test(text)
 const text = (instant: number, tick: number, device: DeviceId): Stamp =>
   `${String(instant).padStart(15, '0')}-${tick.toString(36).padStart(3, '0')}-${device}` as Stamp
 
+const zero = '0'.charCodeAt(0)
 /** When the entry was written, by its phone's clock. */
-export const writtenAt = (stamp: Stamp): Moment => moment(Number(stamp.slice(0, 15)))
+export const writtenAt = (stamp: Stamp): Moment => {
+  // Digit by digit: every fold asks this of every entry, and a text cut out to be read as a number costs three times that.
+  let instant = 0
+  for (let at = 0; at < 15; at += 1) instant = instant * 10 + stamp.charCodeAt(at) - zero
+  return moment(instant)
+}
 export const writtenBy = (stamp: Stamp): DeviceId => stamp.slice(20) as DeviceId
 
 /** A clock this far ahead of ours is wrong rather than quick. Our own judgement: no zone mistake is smaller. */

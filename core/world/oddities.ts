@@ -4,7 +4,7 @@
  */
 import type { Day } from '../basis/days.ts'
 import type { BottleId, LotId, PlanId } from '../basis/ids.ts'
-import type { DosingState } from '../dosing/state.ts'
+import type { DosingState, Nights } from '../dosing/state.ts'
 import { fromTwoPhones } from '../dosing/state.ts'
 import type { FoodState, Observation } from '../food/state.ts'
 import type { Entry } from '../ledger/entry.ts'
@@ -76,12 +76,19 @@ const nightOddities = ({ nights, plans }: DosingState): Oddity[] =>
             plan,
           },
         ]),
-    ...[...known].flatMap(([night, marks]): Oddity[] => {
-      if (marks.length < 2 || !fromTwoPhones(marks)) return []
-      const entries = marks.filter(({ what }) => what === 'given').map(({ entry }) => entry)
-      return [{ what: 'loggedTwice', key: `loggedTwice:${[...entries].sort().join('+')}`, entries, plan, night }]
-    }),
+    ...loggedTwice(plan, known),
   ])
+
+const loggedTwice = (plan: PlanId, known: Nights): Oddity[] => {
+  const twice: Oddity[] = []
+  // A plain loop: thousands of nights have one mark, and a list of them all would be made for nothing.
+  for (const [night, marks] of known) {
+    if (marks.length < 2 || !fromTwoPhones(marks)) continue
+    const entries = marks.filter(({ what }) => what === 'given').map(({ entry }) => entry)
+    twice.push({ what: 'loggedTwice', key: `loggedTwice:${[...entries].sort().join('+')}`, entries, plan, night })
+  }
+  return twice
+}
 
 /** Dated more than the grace after it was written: a wrong day, or a clock put right since. */
 const aheadOfTheirWriting = (entries: readonly Entry<Fact>[]): Oddity[] =>
