@@ -81,10 +81,13 @@ const wordsFor = [
   'twelve',
 ]
 
-/** This month and the ones before it, newest first, as a list offers them. */
-export const monthsBack = (today: Day, count: number): readonly { readonly value: string; readonly label: string }[] =>
+/** "June 2026", of any day in it. */
+export const monthWords = (month: Day): string =>
+  format({ month: 'long', year: 'numeric', timeZone: 'UTC' }).format(of(month))
+
+/** The first days of this month and of the ones before it, newest first, as a list offers them. */
+export const monthsBack = (today: Day, count: number): readonly { readonly value: Day; readonly label: string }[] =>
   Array.from({ length: count }, (_, back) => {
     const first = addMonths(`${today.slice(0, 7)}-01` as Day, -back)
-    const label = format({ month: 'long', year: 'numeric', timeZone: 'UTC' }).format(of(first))
-    return { value: first.slice(0, 7), label }
+    return { value: first, label: monthWords(first) }
   })

@@ -14,9 +14,8 @@ import type {
   World,
   WouldMake,
 } from '../../core/index.ts'
-import { aboutHowLong, dayWords } from './dates.ts'
+import { aboutHowLong, dayWords, monthWords } from './dates.ts'
 import { dosesWords } from './entries.ts'
-import { monthWords } from './freezing.ts'
 import { bottleName, lotName } from './names.ts'
 import { capital, cost, inWords, millilitres, nights, number, portions } from './numbers.ts'
 

@@ -27,9 +27,6 @@ export const fitWords = (
   return `${tank}: one portion is ${number(fit.ratio)} × the top of the label’s range. You can ${smaller}, thin it with clean salt water, or share one portion between tanks the same night.`
 }
 
-/** "June 2026". */
-export const monthWords = (month: Day): string => dayInFull(month).replace(/^\d+\s/, '')
-
 /** "tray bag 3": the next number free. */
 export const nextMark = (world: World): string => {
   const numbers = [...world.lots.values()].map(({ made }) => Number(/^tray bag (\d{1,6})$/.exec(made.mark)?.[1] ?? 0))

@@ -9,11 +9,17 @@ import {
   type WaterAmount,
   type WaterUnit,
 } from '../../core/index.ts'
+import { minorDigits } from './money.ts'
 
 const plain = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 2 })
 const rough = new Intl.NumberFormat('en-GB', { maximumSignificantDigits: 3 })
 
 export const number = (value: number): string => plain.format(value)
+/** A figure put into a field so that it reads back as itself: 94.635 could be thousands, so it stands as 94.6350. */
+export const asTyped = (value: number): string => {
+  const text = String(value)
+  return /^[1-9]\d{0,2}\.\d{3}$/.test(text) ? `${text}0` : text
+}
 /** Three figures: for what is only known roughly. */
 export const about = (value: number): string => rough.format(value)
 
@@ -38,24 +44,30 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 export const waterUnits: Record<WaterUnit, string> = { L: 'litres', usGal: 'US gallons', impGal: 'imperial gallons' }
 export const bottleUnits: Record<BottleUnit, string> = { mL: 'mL', usFlOz: 'US fl oz', impFlOz: 'imperial fl oz' }
 
+/** As choices, in the order of the table above. */
+const asOptions = <Unit extends string>(names: Record<Unit, string>) =>
+  (Object.entries(names) as [Unit, string][]).map(([value, label]) => ({ value, label }))
+export const waterUnitOptions = asOptions(waterUnits)
+export const bottleUnitOptions = asOptions(bottleUnits)
+
 export const water = ({ value, unit }: WaterAmount): string => `${number(value)} ${waterUnits[unit]}`
 export const litresOf = (amount: WaterAmount): string => `${about(litres(amount))} litres`
 
-const money = (minor: number, currency: string): string => {
+/** @param extra decimals beyond the currency's own: a dose costs less than the smallest coin */
+const money = (minor: number, currency: string, extra = 0): string => {
+  const digits = minorDigits(currency)
+  const decimals = { minimumFractionDigits: digits, maximumFractionDigits: digits + extra }
   try {
-    const format = new Intl.NumberFormat('en-GB', { style: 'currency', currency })
-    return format.format(minor / 10 ** (format.resolvedOptions().maximumFractionDigits ?? 2))
+    const format = new Intl.NumberFormat('en-GB', { style: 'currency', currency, ...decimals })
+    return format.format(minor / 10 ** digits)
   } catch {
-    return `${number(minor / 100)} ${currency}`
+    // A code that no country has: the number and the code as they stand.
+    return `${new Intl.NumberFormat('en-GB', decimals).format(minor / 10 ** digits)} ${currency}`
   }
 }
 export const price = (paid: Price | undefined): string =>
   paid === undefined ? 'not known' : paid === 'free' ? 'free' : money(paid.minor, paid.currency)
-/** A dose costs less than the smallest coin, so one more figure is shown. */
 export const cost = (of: Cost): string => {
   if (of === 'notKnown') return 'not known'
-  if (of === 'free') return 'nothing'
-  return new Intl.NumberFormat('en-GB', { style: 'currency', currency: of.currency, maximumFractionDigits: 3 }).format(
-    of.minor / 100,
-  )
+  return of === 'free' ? 'nothing' : money(of.minor, of.currency, 1)
 }

@@ -60,7 +60,7 @@ const newFields = (month: string): Fields => ({
 export const FirstRun = () => {
   const reading = useReading()
   const { now, today } = reading
-  const { fields, change, clear } = useDraft<Fields>('begin', newFields(today.slice(0, 7)))
+  const { fields, change, clear } = useDraft<Fields>('begin', newFields(`${today.slice(0, 7)}-01`))
   const { busy, refusal, send, reset } = useRequest<BeginRefusal>()
   const [tankWrong, setTankWrong] = useState<FieldRefusal<TankField>>()
   const [foodWrong, setFoodWrong] = useState<FoodWrong>()

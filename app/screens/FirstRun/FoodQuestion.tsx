@@ -1,5 +1,5 @@
 /** "What food have you?": a bottle, portions in the freezer, or none yet; each as easy as the other. */
-import { type BottleUnit, type Day, type FoodKind, isDay } from '../../../core/index.ts'
+import { type Day, type FoodKind, isDay } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { CountField } from '../../parts/CountField.tsx'
 import { DayField } from '../../parts/DayField.tsx'
@@ -10,7 +10,7 @@ import { NumberField } from '../../parts/NumberField.tsx'
 import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
 import { dayInFull, monthsBack } from '../../words/dates.ts'
 import { foodKinds } from '../../words/names.ts'
-import { bottleUnits } from '../../words/numbers.ts'
+import { bottleUnitOptions } from '../../words/numbers.ts'
 import { type Reading, refusalText } from '../../words/refusals.ts'
 import type { FoodField, FoodFields, FoodWrong } from './foodFields.ts'
 
@@ -21,11 +21,6 @@ type Props = {
   readonly reading: Reading
 }
 
-const units: readonly { readonly value: BottleUnit; readonly label: string }[] = [
-  { value: 'mL', label: bottleUnits.mL },
-  { value: 'usFlOz', label: bottleUnits.usFlOz },
-  { value: 'impFlOz', label: bottleUnits.impFlOz },
-]
 const kinds: readonly FoodKind[] = ['freshNonViable', 'live', 'shelfStable']
 /** Portions keep about two years; a few months more, for whoever has older ones. */
 const monthsOffered = 30
@@ -83,7 +78,7 @@ const BottlePart = ({ fields, change, error }: PartProps) => (
       value={fields.size}
       onChange={(size) => change({ size })}
       unitLabel="Unit of the bottle"
-      units={units}
+      units={bottleUnitOptions}
       unit={fields.sizeUnit ?? null}
       onUnit={(sizeUnit) => change({ sizeUnit })}
       error={error('size')}

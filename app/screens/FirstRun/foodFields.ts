@@ -32,6 +32,7 @@ export type FoodFields = {
   readonly arrived: string
   readonly count: number | null
   readonly each: string
+  /** Its first day. */
   readonly month: string
   /** Made once with the form, so that a second try is the same bottle. */
   readonly food: FoodId
@@ -86,7 +87,7 @@ const readPortions = (fields: FoodFields, rest: FoodAnswer): Result<FoodAnswer, 
       mark: 'bag 1',
       portions: fields.count,
       each: each.value,
-      frozenOn: `${fields.month}-01` as Day,
+      frozenOn: fields.month as Day,
       about: true,
       kept: { as: 'loose' },
     },

@@ -2,7 +2,7 @@
 import { Choice } from '../../parts/Choice.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
-import { bottleUnits } from '../../words/numbers.ts'
+import { bottleUnitOptions } from '../../words/numbers.ts'
 import { BottleMore } from './BottleMore.tsx'
 import type { BottleFields } from './bottleFields.ts'
 import { Refused } from './Refused.tsx'
@@ -16,8 +16,6 @@ export type BottleQuestionsProps = {
   readonly mending?: boolean
 }
 
-const units = (['mL', 'usFlOz', 'impFlOz'] as const).map((value) => ({ value, label: bottleUnits[value] }))
-
 export const BottleQuestions = ({ fields, change, act, mending = false }: BottleQuestionsProps) => (
   <>
     <UnitNumberField
@@ -26,7 +24,7 @@ export const BottleQuestions = ({ fields, change, act, mending = false }: Bottle
       onChange={(size) => change({ size })}
       error={act.wrong('size')}
       unitLabel="Measured in"
-      units={units}
+      units={bottleUnitOptions}
       unit={fields.unit}
       onUnit={(unit) => change({ unit })}
     />

@@ -5,17 +5,17 @@ import { Choice } from '../../parts/Choice.tsx'
 import { CountField } from '../../parts/CountField.tsx'
 import { DayField } from '../../parts/DayField.tsx'
 import { Field } from '../../parts/Field.tsx'
+import { Form } from '../../parts/Form.tsx'
+import { MonthField } from '../../parts/MonthField.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { useDraft } from '../../state/useDraft.ts'
-import { dayInFull } from '../../words/dates.ts'
+import { dayInFull, monthsBack } from '../../words/dates.ts'
 import { portions } from '../../words/numbers.ts'
 import { useReading } from '../useReading.ts'
 import { echo } from './dayFields.ts'
-import { Form } from './Form.tsx'
 import { keptOptions } from './FreezeMade.tsx'
-import { type LotFields, lotFields, monthsBack } from './lotFields.ts'
-import { MonthField } from './MonthField.tsx'
+import { type LotFields, lotFields, monthsOffered } from './lotFields.ts'
 import { PickField } from './PickField.tsx'
 import { PlaceField } from './PlaceField.tsx'
 import { Refused } from './Refused.tsx'
@@ -75,7 +75,8 @@ export const LotNew = () => {
         {fields.when === 'month' ? (
           <MonthField
             label="In which month?"
-            months={monthsBack(today)}
+            months={monthsBack(today, monthsOffered)}
+            none="Choose a month"
             value={fields.month}
             onChange={(month) => change({ month })}
             error={act.wrong('month') ?? act.wrong('frozenOn')}

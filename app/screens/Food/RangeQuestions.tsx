@@ -1,11 +1,8 @@
 /** The label's range, and how often. */
-import type { WaterUnit } from '../../../core/index.ts'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
-import { waterUnits } from '../../words/numbers.ts'
+import { waterUnitOptions } from '../../words/numbers.ts'
 import type { KindQuestionsProps } from './KindForm.tsx'
-
-const units = (['L', 'usGal', 'impGal'] as const).map((value: WaterUnit) => ({ value, label: waterUnits[value] }))
 
 export const RangeQuestions = ({ fields, change, wrong }: KindQuestionsProps) => (
   <>
@@ -34,7 +31,7 @@ export const RangeQuestions = ({ fields, change, wrong }: KindQuestionsProps) =>
       onChange={(per) => change({ per })}
       error={wrong('per')}
       unitLabel="Measured in"
-      units={units}
+      units={waterUnitOptions}
       unit={fields.perUnit}
       onUnit={(perUnit) => change({ perUnit })}
     />

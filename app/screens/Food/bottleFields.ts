@@ -10,7 +10,7 @@ import {
 } from '../../../core/index.ts'
 import { newId } from '../../state/ids.ts'
 import { minorDigits, usualCurrency } from '../../words/money.ts'
-import { asTyped } from './asTyped.ts'
+import { asTyped } from '../../words/numbers.ts'
 import { type PickFields, pickFields } from './pick.ts'
 import { type PlaceFields, placeFields } from './place.ts'
 

@@ -8,7 +8,7 @@ import {
   usualFood,
   type WaterUnit,
 } from '../../../core/index.ts'
-import { asTyped } from './asTyped.ts'
+import { asTyped } from '../../words/numbers.ts'
 
 export type KindFields = {
   readonly food: FoodId

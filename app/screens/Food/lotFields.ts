@@ -1,5 +1,5 @@
 /** Portions she has already: the form’s fields. No bottle, no history, no reason is asked. */
-import { addDays, addMonths, type Day, type LotId, type Moment, type World } from '../../../core/index.ts'
+import type { Day, LotId, Moment, World } from '../../../core/index.ts'
 import { newId } from '../../state/ids.ts'
 import { nextMark } from '../../words/freezing.ts'
 import { type PickFields, pickFields } from './pick.ts'
@@ -35,8 +35,5 @@ export const lotFields = (world: World, today: Day, now: Moment): LotFields => {
   }
 }
 
-/** The first days of this month and of the ones before it: frozen food is seldom older than five years. */
-export const monthsBack = (today: Day): readonly Day[] => {
-  const first = addDays(today, 1 - Number(today.slice(8)))
-  return Array.from({ length: 60 }, (_, back) => addMonths(first, -back))
-}
+/** Months offered: frozen food is seldom older than five years. */
+export const monthsOffered = 60

@@ -23,7 +23,7 @@ import {
   toMillilitres,
   type World,
 } from '../../../core/index.ts'
-import { asTyped } from './asTyped.ts'
+import { asTyped } from '../../words/numbers.ts'
 import type { FreezeFields } from './freezeFields.ts'
 import { readTray } from './trays.ts'
 import { placed, type Trouble } from './useAct.ts'

@@ -1,7 +1,7 @@
 /** What the core makes of portions as they were made. */
 import { isDay, ok, readMillilitres, recordFreezing, toMillilitres } from '../../../core/index.ts'
+import { asTyped } from '../../words/numbers.ts'
 import { hereIn } from '../useReading.ts'
-import { asTyped } from './asTyped.ts'
 import type { FreezeFields } from './freezeFields.ts'
 import { readPlace } from './place.ts'
 import type { PlanRead } from './readFreezing.ts'

@@ -33,7 +33,7 @@ import { newId } from '../../state/ids.ts'
 import { useDraft } from '../../state/useDraft.ts'
 import { fromStorage, useRequest } from '../../state/useRequest.ts'
 import { dayInFull } from '../../words/dates.ts'
-import { millilitres } from '../../words/numbers.ts'
+import { asTyped, millilitres } from '../../words/numbers.ts'
 import { bandWords, fitWords } from '../../words/plan.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { type Reading, useReading } from '../useReading.ts'
@@ -90,7 +90,7 @@ const Fields = ({ tank, food, reading }: FieldsProps) => {
   const [, go] = useLocation()
   const { fields, change, clear } = useDraft<PlanFields & { readonly plan: PlanId }>(`plan/${tank.tank}/${food.food}`, {
     plan: known?.plan ?? newId<PlanId>(),
-    amount: known ? String(known.amount / 1000) : low ? String(low / 1000) : '',
+    amount: known ? asTyped(known.amount / 1000) : low ? asTyped(low / 1000) : '',
     everyNights: String(known?.everyNights ?? food.everyNights),
     firstNight: known?.firstNight ?? tonight,
   })

@@ -1,9 +1,9 @@
 /** "How much water?": a number, its unit, and "about". */
-import { litres, readWater, type WaterUnit } from '../../../core/index.ts'
+import { litres, readWater } from '../../../core/index.ts'
 import { Button } from '../../parts/Actions.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
-import { about, waterUnits } from '../../words/numbers.ts'
+import { about, waterUnitOptions, waterUnits } from '../../words/numbers.ts'
 import { type AnyRefusal, type Reading, refusalText } from '../../words/refusals.ts'
 import type { FieldRefusal, TankField, TankFields } from './tankFields.ts'
 
@@ -13,12 +13,6 @@ type Props = {
   readonly refusal: FieldRefusal<TankField> | undefined
   readonly reading: Reading
 }
-
-const units: readonly { readonly value: WaterUnit; readonly label: string }[] = [
-  { value: 'L', label: waterUnits.L },
-  { value: 'usGal', label: waterUnits.usGal },
-  { value: 'impGal', label: waterUnits.impGal },
-]
 
 export const WaterQuestion = ({ fields, change, refusal, reading }: Props) => {
   const wrong = (field: TankField): AnyRefusal | undefined => (refusal?.field === field ? refusal.refusal : undefined)
@@ -32,7 +26,7 @@ export const WaterQuestion = ({ fields, change, refusal, reading }: Props) => {
         value={fields.volume}
         onChange={(typed) => change({ volume: typed, vastIsRight: false })}
         unitLabel="Unit"
-        units={units}
+        units={waterUnitOptions}
         unit={fields.unit ?? null}
         onUnit={(unit) => change({ unit })}
         error={volume?.why === 'vast' ? undefined : said(volume)}
@@ -52,7 +46,7 @@ export const WaterQuestion = ({ fields, change, refusal, reading }: Props) => {
 
 /** The number as it was understood, in the other unit; without a unit, in all of them. */
 const echo = (fields: TankFields): string | undefined => {
-  const readings = units.flatMap(({ value: unit }) => {
+  const readings = waterUnitOptions.flatMap(({ value: unit }) => {
     const read = readWater(fields.volume, unit, true)
     return read.ok ? [{ unit, litres: litres(read.value), value: read.value.value }] : []
   })

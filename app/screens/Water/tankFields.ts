@@ -17,6 +17,7 @@ import {
   type WaterUnit,
   type Zone,
 } from '../../../core/index.ts'
+import { asTyped } from '../../words/numbers.ts'
 import type { AnyRefusal } from '../../words/refusals.ts'
 
 export type TankFields = {
@@ -63,7 +64,7 @@ export const newTankFields = (zone: Zone): TankFields => ({
   doseBy: 'stated',
 })
 
-const text = (value: number | undefined): string => (value === undefined ? '' : String(value))
+const text = (value: number | undefined): string => (value === undefined ? '' : asTyped(value))
 
 export const fieldsOf = ({ name, water, lightsOut, zone, pipetteMark }: TankDescribed): TankFields => {
   const shape = water.inside?.shape
