@@ -1,7 +1,7 @@
-/** Every state in both looks, gone through by axe. */
+/** Every state in both looks, gone through by axe; nothing runs out of the screen, narrow or with large letters. */
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
-import { expect, test } from '@playwright/test'
+import { expect, type Page, test } from '@playwright/test'
 import type { AxeResults } from 'axe-core'
 import { see } from './seeing.ts'
 import { looks, states } from './states.ts'
@@ -26,10 +26,18 @@ for (const state of states)
         return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)
       })
       expect(found, look).toEqual([])
-      const wide = await page.evaluate(
-        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-      )
-      expect(wide, `${look}: sideways`).toBe(0)
+      expect(await sideways(page), `${look}: sideways`).toBe(0)
     }
+    // The narrowest phone, and letters twice their size.
+    await page.setViewportSize({ width: 320, height: 640 })
+    expect(await sideways(page), '320 px: sideways').toBe(0)
+    await page.setViewportSize({ width: 390, height: 844 })
+    await page.evaluate(() => {
+      document.documentElement.style.fontSize = '225%'
+    })
+    expect(await sideways(page), 'doubled letters: sideways').toBe(0)
     await page.context().close()
   })
+
+const sideways = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
