@@ -1,13 +1,14 @@
 /** A plan's form, and what the core makes of it. */
 import {
+  type AmountRefusal,
   type Day,
-  fromMillilitres,
   isDay,
   type NumberRefusal,
   ok,
   type PlanAsked,
   type PlanRefusal,
   type Result,
+  readMillilitres,
   readNumber,
   refuse,
 } from '../../../core/index.ts'
@@ -18,18 +19,18 @@ export type PlanFields = {
   readonly firstNight: string
 }
 export type PlanField = keyof PlanFields
-export type PlanWrong = { readonly field: PlanField; readonly refusal: NumberRefusal | PlanRefusal }
+export type PlanWrong = { readonly field: PlanField; readonly refusal: AmountRefusal | NumberRefusal | PlanRefusal }
 
 export const readPlan = (
   fields: PlanFields,
   tonight: Day,
 ): Result<Pick<PlanAsked, 'amount' | 'everyNights' | 'firstNight'>, PlanWrong> => {
-  const amount = readNumber(fields.amount)
+  const amount = readMillilitres(fields.amount)
   if (!amount.ok) return refuse({ field: 'amount', refusal: amount.refusal })
   const nights = readNumber(fields.everyNights)
   if (!nights.ok) return refuse({ field: 'everyNights', refusal: nights.refusal })
   return ok({
-    amount: fromMillilitres(amount.value),
+    amount: amount.value,
     everyNights: nights.value,
     firstNight: isDay(fields.firstNight) ? fields.firstNight : tonight,
   })

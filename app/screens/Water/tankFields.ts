@@ -1,11 +1,11 @@
 /** A tank's form: what is typed, and what the core makes of it. Shared by the first evening and by Water. */
 import {
   describeTank,
-  fromMillilitres,
   type InsideMeasures,
   type Moment,
   ok,
   type Result,
+  readMillilitres,
   readNumber,
   readWater,
   refuse,
@@ -15,6 +15,7 @@ import {
   type TankWater,
   type WaterAmount,
   type WaterUnit,
+  waterReadings,
   type Zone,
 } from '../../../core/index.ts'
 import { asTyped } from '../../words/numbers.ts'
@@ -65,14 +66,18 @@ export const newTankFields = (zone: Zone): TankFields => ({
 })
 
 const text = (value: number | undefined): string => (value === undefined ? '' : asTyped(value))
+/** The form has one unit for all its water; an amount noted in another is said in that one. */
+const inUnit = (water: WaterAmount | undefined, unit: WaterUnit): string =>
+  text(water && (water.unit === unit ? water.value : waterReadings(water)[unit]))
 
 export const fieldsOf = ({ name, water, lightsOut, zone, pipetteMark }: TankDescribed): TankFields => {
   const shape = water.inside?.shape
+  const unit = (water.stated ?? water.measured ?? water.inside?.sump)?.unit
   return {
     ...newTankFields(zone),
     name,
     volume: text(water.stated?.value),
-    unit: water.stated?.unit,
+    unit,
     about: water.about,
     vastIsRight: true,
     lightsOut,
@@ -83,8 +88,8 @@ export const fieldsOf = ({ name, water, lightsOut, zone, pipetteMark }: TankDesc
     diameter: shape?.form === 'cylinder' ? text(shape.diameter) : '',
     waterline: text(shape?.waterline),
     solids: text(water.inside ? Math.round(water.inside.solids * 1000) / 10 : 10),
-    sump: text(water.inside?.sump?.value),
-    measured: text(water.measured?.value),
+    sump: inUnit(water.inside?.sump, unit ?? 'L'),
+    measured: inUnit(water.measured, unit ?? 'L'),
     doseBy: water.doseBy,
   }
 }
@@ -163,11 +168,11 @@ const fieldOf: Record<TankRefusal['why'], TankField> = {
 export const readTank = (tank: TankId, fields: TankFields, now: Moment): Read<readonly [TankDescribed]> => {
   const water = readTankWater(fields)
   if (!water.ok) return water
-  const mark = positive('mark', fields.mark)
+  const mark = at('mark', readMillilitres(fields.mark))
   if (!mark.ok) return mark
   const { zone, lightsOut } = fields
   const name = fields.name.trim() || 'Tank'
-  const asked = { tank, name, water: water.value, zone, lightsOut, pipetteMark: fromMillilitres(mark.value) }
+  const asked = { tank, name, water: water.value, zone, lightsOut, pipetteMark: mark.value }
   const described = describeTank(asked, now)
   return described.ok ? described : refuse({ field: fieldOf[described.refusal.why], refusal: described.refusal })
 }
