@@ -8,6 +8,9 @@ type FieldProps = Asked & {
   readonly lines?: number
 }
 
+/** Far beyond a name or a reason, and short enough for every list it will stand in. */
+const longest = 1_000
+
 export const Field = ({ value, onChange, lines = 1, ...asked }: FieldProps) => (
   <Labelled {...asked}>
     {(wires) =>
@@ -15,6 +18,7 @@ export const Field = ({ value, onChange, lines = 1, ...asked }: FieldProps) => (
         <textarea
           {...wires}
           className="field-input"
+          maxLength={longest}
           rows={lines}
           value={value}
           onChange={(event) => onChange(event.target.value)}
@@ -23,6 +27,7 @@ export const Field = ({ value, onChange, lines = 1, ...asked }: FieldProps) => (
         <input
           {...wires}
           className="field-input"
+          maxLength={longest}
           autoComplete="off"
           value={value}
           onChange={(event) => onChange(event.target.value)}

@@ -7,7 +7,7 @@ export type FieldRefusal =
   | AnyRefusal
   | AmountRefusal
   | { readonly why: 'priceOutOfRange' | 'currencyUnknown' | 'nameMissing' | 'nameTooLong' | 'trayOutOfRange' }
-  | { readonly why: 'dayMissing' | 'tooMany' }
+  | { readonly why: 'dayMissing' }
 
 export const fieldText = (refusal: FieldRefusal, reading: Reading): string => {
   switch (refusal.why) {
@@ -25,8 +25,6 @@ export const fieldText = (refusal: FieldRefusal, reading: Reading): string => {
       return 'A tray has from 1 to 100 rows, and from 1 to 100 wells in each.'
     case 'dayMissing':
       return 'On which day? About is good enough.'
-    case 'tooMany':
-      return 'So many? Look at the number again.'
     default:
       return refusalText(refusal, reading)
   }

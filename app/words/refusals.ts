@@ -75,6 +75,8 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
       return `${number(refusal.value)} of what? Litres, US gallons and imperial gallons are far apart.`
     case 'vast':
       return `${number(refusal.litres)} litres is bigger than a van. Is that right?`
+    case 'beyondAnyTank':
+      return 'No tank is that large. Look at the number and its unit again.'
     case 'noWater':
       return 'A tank needs more than 0 litres.'
     case 'dryTank':
@@ -134,6 +136,8 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
       return `That needs ${millilitres(refusal.needs)}, and the bottle had ${millilitres(refusal.holds)} by the book. If nothing was added, each holds about ${millilitres(refusal.eachWouldBe)}.`
     case 'notACount':
       return `A count is a whole number, not ${number(refusal.asked)}.`
+    case 'tooMany':
+      return 'So many? Look at the number again.'
     case 'moreThanLeft':
       return `There are only ${portions(refusal.left)} left by the book. Count them first if there are more.`
     case 'wellTooSmall':

@@ -32,6 +32,7 @@ export type PortionsRefusal =
   | DateRefusal
   | { readonly why: 'noSuchFood' | 'noSuchBottle' | 'portionEmpty' }
   | { readonly why: 'wholePortions'; readonly asked: number }
+  | { readonly why: 'tooMany' }
   /** Trays that do not add up to the portions. */
   | { readonly why: 'traysDisagree'; readonly inTrays: number; readonly portions: number }
   /** In time until `lastGood`; later is allowed with one touch, and keeps 12 months. */
@@ -45,10 +46,13 @@ export type PortionsRefusal =
     }
   | { readonly why: 'notForFreezing'; readonly sort: FoodKind }
 
+/** More than any household has: beyond it the ledger itself would not read the figure back. */
+export const mostPortions = 1_000_000
 const whole = (count: number): boolean => Number.isInteger(count) && count > 0
 
 const common = ({ portions, each, kept }: PortionsAsked): PortionsRefusal | undefined => {
   if (!whole(portions)) return { why: 'wholePortions', asked: portions }
+  if (portions > mostPortions) return { why: 'tooMany' }
   if (each <= 0) return { why: 'portionEmpty' }
   if (kept.as === 'trays') {
     const inTrays = kept.trays.reduce((sum, { filled }) => sum + filled, 0)
@@ -143,6 +147,7 @@ export const recordPortionsOnHand = (
 export type CountRefusal =
   | { readonly why: 'noSuchLot' }
   | { readonly why: 'notACount'; readonly asked: number }
+  | { readonly why: 'tooMany' }
   | { readonly why: 'moreThanLeft'; readonly left: number }
 
 /** What she counted, with the figure the book showed her. */
@@ -154,6 +159,7 @@ export const countPortions = (
   const known = state.lots.get(lot)
   if (!known) return refuse({ why: 'noSuchLot' })
   if (!Number.isInteger(counted) || counted < 0) return refuse({ why: 'notACount', asked: counted })
+  if (counted > mostPortions) return refuse({ why: 'tooMany' })
   return ok([{ kind: 'portionsCounted', at: now, lot, counted, book: known.left, ...(why ? { why } : {}) }])
 }
 
@@ -180,5 +186,6 @@ export const portionsFound = (
 ): Result<readonly [PortionsFound], CountRefusal> => {
   if (!state.lots.has(asked.lot)) return refuse({ why: 'noSuchLot' })
   if (!whole(asked.count)) return refuse({ why: 'notACount', asked: asked.count })
+  if (asked.count > mostPortions) return refuse({ why: 'tooMany' })
   return ok([{ kind: 'portionsFound', at: now, ...asked }])
 }

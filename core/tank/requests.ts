@@ -9,6 +9,10 @@ import { doseWater, trueWater } from './state.ts'
 
 /** Above this a volume was probably typed in cm or mL: bigger than a van. Schools have such tanks, so it is only asked. */
 export const vastLitres = 10_000
+/** Twice the largest aquarium there is, in any unit; far below what the ledger reads back. Our own judgement. */
+export const mostWater = 100_000_000
+/** Thirty metres, in centimetres. */
+export const mostCentimetres = 3_000
 
 export type WaterRefusal =
   | NumberRefusal
@@ -16,6 +20,8 @@ export type WaterRefusal =
   /** Never guessed: both readings are shown. */
   | { readonly why: 'unitUnknown'; readonly value: number }
   | { readonly why: 'vast'; readonly litres: number }
+  /** Not asked about: it can only be a slip. */
+  | { readonly why: 'beyondAnyTank' }
 
 /**
  * Reads a volume of water as typed.
@@ -29,6 +35,7 @@ export const readWater = (
   const number = readNumber(typed)
   if (!number.ok) return number
   if (number.value <= 0) return refuse({ why: 'notPositive', typed })
+  if (number.value > mostWater) return refuse({ why: 'beyondAnyTank' })
   if (!unit) return refuse({ why: 'unitUnknown', value: number.value })
   const water = { value: number.value, unit }
   if (litres(water) > vastLitres && !sure) return refuse({ why: 'vast', litres: litres(water) })

@@ -3,6 +3,7 @@ import {
   describeTank,
   type InsideMeasures,
   type Moment,
+  mostCentimetres,
   ok,
   type Result,
   readMillilitres,
@@ -98,9 +99,10 @@ type Read<Value> = Result<Value, FieldRefusal<TankField>>
 const at = <Value>(field: TankField, read: Result<Value, AnyRefusal>): Read<Value> =>
   read.ok ? read : refuse({ field, refusal: read.refusal })
 
-const positive = (field: TankField, typed: string): Read<number> => {
+const centimetres = (field: TankField, typed: string): Read<number> => {
   const read = readNumber(typed)
   if (!read.ok) return refuse({ field, refusal: read.refusal })
+  if (read.value > mostCentimetres) return refuse({ field, refusal: { why: 'beyondAnyTank' } })
   return read.value > 0 ? ok(read.value) : refuse({ field, refusal: { why: 'notPositive', typed } })
 }
 
@@ -110,7 +112,7 @@ const optionalWater = (field: TankField, typed: string, unit: WaterUnit): Read<W
 
 const inside = (fields: TankFields, unit: WaterUnit): Read<InsideMeasures | undefined> => {
   if (fields.form === 'none') return ok(undefined)
-  const waterline = positive('waterline', fields.waterline)
+  const waterline = centimetres('waterline', fields.waterline)
   if (!waterline.ok) return waterline
   const share = readNumber(fields.solids)
   if (!share.ok) return refuse({ field: 'solids', refusal: share.refusal })
@@ -119,13 +121,13 @@ const inside = (fields: TankFields, unit: WaterUnit): Read<InsideMeasures | unde
   if (!sump.ok) return sump
   const rest = { solids: share.value / 100, ...(sump.value ? { sump: sump.value } : {}) }
   if (fields.form === 'cylinder') {
-    const diameter = positive('diameter', fields.diameter)
+    const diameter = centimetres('diameter', fields.diameter)
     if (!diameter.ok) return diameter
     return ok({ shape: { form: 'cylinder', diameter: diameter.value, waterline: waterline.value }, ...rest })
   }
-  const length = positive('length', fields.length)
+  const length = centimetres('length', fields.length)
   if (!length.ok) return length
-  const width = positive('width', fields.width)
+  const width = centimetres('width', fields.width)
   if (!width.ok) return width
   return ok({
     shape: { form: 'rectangle', length: length.value, width: width.value, waterline: waterline.value },
