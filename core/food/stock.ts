@@ -35,7 +35,8 @@ export type LotShelved = {
   readonly keeping: Keeping
 }
 export type Shelf = {
-  readonly place: PlaceDescribed
+  /** Undefined: what stands in places that are not on record, crossed out perhaps, or another phone's. */
+  readonly place: PlaceDescribed | undefined
   readonly lots: readonly LotShelved[]
   readonly bottles: readonly BottleShelved[]
 }
@@ -43,7 +44,7 @@ export type Shelf = {
 const byLastGood = (a: { lastGood: Day | undefined }, b: { lastGood: Day | undefined }): number =>
   byText(a.lastGood ?? '9', b.lastGood ?? '9')
 
-/** Every door with what stands behind it, soonest to go first. Finished bottles and empty lots are history, not stock. */
+/** Every door with what stands behind it, soonest to go first; last, what stands behind none on record. Finished bottles and empty lots are history, not stock. */
 export const stock = (state: FoodState, now: Moment, today: Day): readonly Shelf[] => {
   const bottles = [...state.bottles.values()].flatMap((bottle): (BottleShelved & { at: PlaceId })[] => {
     const food = foodAt(state, bottle.recorded.food, now)
@@ -76,14 +77,15 @@ export const stock = (state: FoodState, now: Moment, today: Day): readonly Shelf
       },
     ]
   })
-  return [...state.places.keys()].flatMap((id) => {
-    const place = placeAt(state, id, now)
-    if (!place) return []
-    const here = {
-      place,
-      lots: lots.filter(({ at }) => at === id).sort(byLastGood),
-      bottles: bottles.filter(({ at }) => at === id).sort(byLastGood),
-    }
-    return [here]
+  const shelf = (place: PlaceDescribed | undefined, isHere: (at: PlaceId) => boolean): Shelf => ({
+    place,
+    lots: lots.filter(({ at }) => isHere(at)).sort(byLastGood),
+    bottles: bottles.filter(({ at }) => isHere(at)).sort(byLastGood),
   })
+  const known = [...state.places.keys()].flatMap((id) => {
+    const place = placeAt(state, id, now)
+    return place ? [shelf(place, (at) => at === id)] : []
+  })
+  const elsewhere = shelf(undefined, (at) => !state.places.has(at))
+  return elsewhere.lots.length + elsewhere.bottles.length > 0 ? [...known, elsewhere] : known
 }

@@ -48,7 +48,7 @@ export const Food = () => {
       ) : (
         <>
           {stock(world, now, today).map((shelf) => (
-            <ShelfSection key={shelf.place.place} shelf={shelf} reading={reading} />
+            <ShelfSection key={shelf.place?.place ?? ''} shelf={shelf} reading={reading} />
           ))}
           <WaysOn />
           <UsedUp reading={reading} />

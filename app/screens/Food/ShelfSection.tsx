@@ -1,5 +1,5 @@
 /** One door and what stands behind it, soonest to go first. */
-import { type Shelf, type Taken, tonight } from '../../../core/index.ts'
+import { type PlaceDescribed, type Shelf, type Taken, tonight } from '../../../core/index.ts'
 import { Line, Lines } from '../../parts/Lines.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { doors } from '../../words/names.ts'
@@ -13,13 +13,14 @@ const sourceOf = (taken: Taken): string => (taken.from === 'portions' ? taken.lo
 const firstOut = ({ world, now }: Reading): ReadonlySet<string> =>
   new Set(tonight(world, now).flatMap(({ servings: [first] }) => (first ? [sourceOf(first.taken)] : [])))
 
+const named = ({ name, door }: PlaceDescribed): string =>
+  name.toLowerCase().includes(doors[door]) ? name : `${name} (${doors[door]})`
+
 export const ShelfSection = ({ shelf, reading }: { readonly shelf: Shelf; readonly reading: Reading }) => {
   const { place, lots, bottles } = shelf
   const first = firstOut(reading)
-  const door = doors[place.door]
-  const named = place.name.toLowerCase().includes(door) ? place.name : `${place.name} (${door})`
   return (
-    <Section title={named}>
+    <Section title={place ? named(place) : 'A place not on record'}>
       {lots.length + bottles.length === 0 ? (
         <p className="shelf-facts">Nothing in here.</p>
       ) : (

@@ -19,6 +19,7 @@ import {
   foodOf,
   greenFood,
   onHand as heap,
+  kitchenFreezer,
   lab,
   redClip,
 } from '../../support/givenLab.ts'
@@ -62,6 +63,16 @@ test('the foods behind the doors are each named once', () => {
     heap({ portions: 31, each: 1, frozen: '2026-07-04', lot: redClip, food: amberFood }),
   )
   expect(foodsOn(stock(world(), now, today)).map(({ food }) => food)).toEqual([greenFood, amberFood])
+})
+
+test('what stands in a place that was crossed out is still there', () => {
+  const book = given(lab, heap({ portions: 22, each: 1, frozen: '2026-06-03' }))
+  const entry = book.entries().find(({ fact }) => fact.kind === 'placeDescribed' && fact.place === kitchenFreezer)
+  if (!entry) throw new Error('no freezer')
+  book.note({ kind: 'entryStruckOut', at: now, target: entry.id })
+  const shelves = stock(book.world(), now, today)
+  expect(onHand(shelves, greenFood, today).portions).toEqual([{ each: 1000, count: 22 }])
+  expect(shelves.at(-1)).toMatchObject({ place: undefined, lots: [{ left: 22 }] })
 })
 
 test('finished bottles and empty lots are history', () => {

@@ -39,7 +39,7 @@ test('two freezers are shown apart', () => {
     onHand({ portions: 31, each: 1, frozen: '2027-01-09', lot: redClip, place: boathouseFreezer }),
   ).world()
   const shelves = stock(world, later, day('2027-06-10')).filter(({ lots }) => lots.length > 0)
-  expect(shelves.map(({ place, lots }) => [place.name, lots.map((lot) => lot.left)])).toEqual([
+  expect(shelves.map(({ place, lots }) => [place?.name, lots.map((lot) => lot.left)])).toEqual([
     ['kitchen', [22]],
     ['boathouse', [31]],
   ])
