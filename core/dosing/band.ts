@@ -13,13 +13,16 @@ export type Band = {
   readonly shown: { readonly low: Microlitres; readonly high: Microlitres } | 'tooSmall'
 }
 
+/** A label for a drop of water and a lake to feed make no number: beyond this the band stands still. */
+const mostTimes = 1_000_000
+
 /**
  * The label's range for a volume of water. Rounded inward to the pipette's mark, the low end up and the high end down;
  * where that leaves nothing between them, the largest mark not above the high end.
  * @param mark microlitres, above 0
  */
 export const doseBand = (water: WaterAmount, band: DoseBand, mark: Microlitres): Band => {
-  const times = waterRatio(water, band.per)
+  const times = Math.min(waterRatio(water, band.per), mostTimes)
   const low = band.low * times
   const high = band.high * times
   const least = stepsToReach(low, mark)
