@@ -68,7 +68,8 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
         ({ tank, amount }) =>
           `${tankName(world, tank, now)} ${millilitres(amount)} of ${foodName(world, fact.food, now)}`,
       )
-      return `Gave ${list(served)}: ${list(fact.taken.map(from))}${because(fact.why)}.`
+      const taken = fact.taken.length > 0 ? list(fact.taken.map(from)) : 'from something not on record'
+      return `Gave ${list(served)}: ${taken}${because(fact.why)}.`
     }
     case 'nightSkipped':
       return `Skipped ${nightWords(fact.night)} for ${tankName(world, fact.tank, now)}${because(fact.why)}.`

@@ -17,6 +17,6 @@ const reasons = {
 
 export type Reason = keyof typeof reasons
 
-export const reasonText = (why: string): string => (why in reasons ? reasons[why as Reason] : why)
+export const reasonText = (why: string): string => (Object.hasOwn(reasons, why) ? reasons[why as Reason] : why)
 export const reasonOptions = <const Known extends Reason>(...known: readonly Known[]) =>
   known.map((value) => ({ value, label: reasons[value] }))

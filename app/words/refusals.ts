@@ -54,6 +54,8 @@ const sorts: Record<FoodKind, string> = {
   live: 'A live food',
   shelfStable: 'A shelf-stable food',
 }
+/** The point stands before three figures there, and all three are what is asked about. */
+const exact = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 3 })
 const pages = (bytes: number): string => `${number(bytes / 1_048_576)} MB`
 
 /** Where and when the person reads it. */
@@ -66,7 +68,7 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'notANumber':
       return `“${refusal.typed}” is not a number I can read.`
     case 'twoReadings':
-      return `“${refusal.typed}” can be read two ways: ${number(refusal.readings[0])} or ${number(refusal.readings[1])}. Type it without the mark, or with one more figure.`
+      return `“${refusal.typed}” can be read two ways: ${exact.format(refusal.readings[0])} or ${number(refusal.readings[1])}. Type it without the mark, or with one more figure.`
     case 'notPositive':
       return 'This has to be more than 0.'
     case 'tooMuch':

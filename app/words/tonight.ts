@@ -101,11 +101,12 @@ export const lightsWords = (line: TonightLine): string =>
 
 export const shakeWords = ({ bottle, hours, shaken }: Shake, long: number, world: World, now: Moment): string => {
   const name = bottleName(world, bottle.id, now)
-  if (shaken) return `${capital(name)} was shaken ${hours === 0 ? 'just now' : `${inWords(hours)} hours ago`}.`
+  const ago = `${inWords(hours)} ${hours === 1 ? 'hour' : 'hours'}`
+  if (shaken) return `${capital(name)} was shaken ${hours === 0 ? 'just now' : `${ago} ago`}.`
   if (bottle.shakenAt === undefined) return `Shake ${name}: food settles.`
   return hours >= long
     ? `Shake ${name} long, then look: ${inWords(Math.floor(hours / 24))} days since the last time.`
-    : `Shake ${name}: ${inWords(hours)} hours since the last time.`
+    : `Shake ${name}: ${ago} since the last time.`
 }
 
 /** The tray for those who cannot see it. */
