@@ -7,7 +7,7 @@ import type { Moment } from '../basis/zones.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { nextDue } from './due.ts'
 import type { PlanMade } from './facts.ts'
-import { type DosingState, plansAt } from './state.ts'
+import { type DosingState, lastNightBy, plansAt } from './state.ts'
 
 const plansOf = (state: DosingState, food: FoodId, now: Moment): readonly PlanMade[] =>
   plansAt(state, now).filter((plan) => plan.food === food)
@@ -59,7 +59,8 @@ export const plannedUntil = (
   for (const plan of plansOf(state, food, now)) {
     const tank = tankAt(state, plan.tank, now)
     if (!tank) continue
-    let night = later(nextDue(plan, state.lastNight.get(plan.plan)), nightOf(now, tank))
+    const tonight = nightOf(now, tank)
+    let night = later(nextDue(plan, lastNightBy(state, plan.plan, tonight)), tonight)
     for (; night <= until; night = addDays(night, plan.everyNights)) {
       doses += 1
       amount += plan.amount

@@ -7,7 +7,7 @@ import type { FoodState } from '../food/state.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { nextDue } from './due.ts'
 import { type Serving, type Source, servingFrom, servings, sourcesOf } from './serve.ts'
-import { type DosingState, plansAt } from './state.ts'
+import { type DosingState, lastNightBy, plansAt } from './state.ts'
 
 export type Lasts = {
   /** Doses given on the way, those of a tank that is still fed when another goes without included. */
@@ -36,7 +36,8 @@ export const lasts = (state: FoodState & DosingState & TankState, food: FoodId, 
   const rounds = plansAt(state, now).flatMap((plan) => {
     const tank = tankAt(state, plan.tank, now)
     if (plan.food !== food || !tank) return []
-    const next = later(nextDue(plan, state.lastNight.get(plan.plan)), nightOf(now, tank))
+    const night = nightOf(now, tank)
+    const next = later(nextDue(plan, lastNightBy(state, plan.plan, night)), night)
     return [{ plan, next, end: addDays(next, horizon) }]
   })
 

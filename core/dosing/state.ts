@@ -1,5 +1,5 @@
 /** Plans, and what is known of each night. */
-import type { Day } from '../basis/days.ts'
+import { addDays, type Day } from '../basis/days.ts'
 import type { FoodId, PlanId, TankId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
 import { inForce } from '../ledger/snapshot.ts'
@@ -34,6 +34,20 @@ export const planFor = (state: DosingState, tank: TankId, food: FoodId, now: Mom
 
 export const marksOf = ({ nights }: DosingState, plan: PlanId, night: Day): readonly NightMark[] =>
   nights.get(plan)?.get(night) ?? []
+
+/**
+ * The last night of a plan that anything is known of, one far ahead passed over: a phone whose clock ran a year fast must
+ * not silence a year of nights. The night after tonight counts: clocks differ by minutes, and a tank may change its zone.
+ */
+export const lastNightBy = ({ lastNight, nights }: DosingState, plan: PlanId, tonight: Day): Day | undefined => {
+  const limit = addDays(tonight, 1)
+  const last = lastNight.get(plan)
+  if (last === undefined || last <= limit) return last
+  let latest: Day | undefined
+  for (const night of nights.get(plan)?.keys() ?? [])
+    if (night <= limit && (latest === undefined || night > latest)) latest = night
+  return latest
+}
 
 /** Two or more doses for one night, written by different phones: logged twice, or given twice. */
 export const fromTwoPhones = (marks: readonly NightMark[]): boolean =>

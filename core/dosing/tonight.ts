@@ -8,7 +8,7 @@ import { lightsOutOf, nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { nextDue } from './due.ts'
 import type { PlanMade } from './facts.ts'
 import { type Serving, servings, sourcesOf } from './serve.ts'
-import { type DosingState, marksOf, type NightMark, plansAt } from './state.ts'
+import { type DosingState, lastNightBy, marksOf, type NightMark, plansAt } from './state.ts'
 
 export type TonightState =
   /** `since` is an earlier night that nothing is known of: give the usual amount, never more. */
@@ -32,7 +32,7 @@ export type TonightLine = {
 
 const stateOf = (state: DosingState, plan: PlanMade, night: Day): TonightState => {
   const marks = marksOf(state, plan.plan, night)
-  const lastNight = state.lastNight.get(plan.plan)
+  const lastNight = lastNightBy(state, plan.plan, night)
   const next = nextDue(plan, lastNight)
   if (marks.some(({ what }) => what === 'given')) return { is: 'done', marks, next }
   const mark = marks.at(-1)
