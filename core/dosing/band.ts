@@ -28,7 +28,11 @@ export const doseBand = (water: WaterAmount, band: DoseBand, mark: Microlitres):
   const least = stepsToReach(low, mark)
   const most = stepsWithin(high, mark)
   if (most < 1) return { low, high, shown: 'tooSmall' }
-  return { low, high, shown: { low: microlitres(Math.min(least, most) * mark), high: microlitres(most * mark) } }
+  return {
+    low,
+    high,
+    shown: { low: microlitres(Math.max(0, Math.min(least, most)) * mark), high: microlitres(most * mark) },
+  }
 }
 
 export const bandOf = (tank: TankDescribed, food: FoodDescribed): Band | undefined => {
