@@ -1,7 +1,9 @@
 /** The large "Dosed" under the thumb, its undo in the same place, and what it was refused for. */
+import { useState } from 'react'
 import type { Serving, TonightLine } from '../../../core/index.ts'
 import { Button } from '../../parts/Actions.tsx'
 import { BigAct, Dock } from '../../parts/BigAct.tsx'
+import { Field } from '../../parts/Field.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { UndoBar } from '../../parts/UndoBar.tsx'
 import { undoSeconds } from '../../state/useUndo.ts'
@@ -59,13 +61,36 @@ const Refused = ({ line, serving, dosing }: ActProps) => {
     <Notice kind="refusal">
       <p>{text}</p>
       {(again || sure) && serving && (
-        <Button kind="quiet" onAct={() => dosing.dosed(line, serving, again ? { again: true } : { sure: true })}>
+        <Button kind="quiet" onAct={() => dosing.confirm(line, serving, again ? { again: true } : { sure: true })}>
           {again ? 'That was another one: note it too' : 'It is so: note it'}
         </Button>
+      )}
+      {refusal.why === 'farAboveRange' && serving && (
+        <FarAbove onSure={(why) => dosing.confirm(line, serving, { sure: true, why })} />
       )}
       <Button kind="quiet" onAct={dosing.reset}>
         Leave it
       </Button>
     </Notice>
+  )
+}
+
+/** What has happened can be noted, however much it was; so much of it with a word of why. */
+const FarAbove = ({ onSure }: { readonly onSure: (why: string) => void }) => {
+  const [why, setWhy] = useState('')
+  const [missing, setMissing] = useState(false)
+  const sure = () => (why.trim() === '' ? setMissing(true) : onSure(why.trim()))
+  return (
+    <>
+      <Field
+        label="How did it come about?"
+        value={why}
+        onChange={setWhy}
+        error={missing && why.trim() === '' ? 'A word or two, please.' : undefined}
+      />
+      <Button kind="quiet" onAct={sure}>
+        It is so: note it
+      </Button>
+    </>
   )
 }

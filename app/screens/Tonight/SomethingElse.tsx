@@ -4,15 +4,15 @@ import { Actions, Button } from '../../parts/Actions.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { takeWords } from '../../words/tonight.ts'
 import { useReading } from '../useReading.ts'
-import type { Dosing } from './useDosing.ts'
+import { type Dosing, sourceOf } from './useDosing.ts'
 
 type Props = { readonly line: TonightLine; readonly serving: Serving | undefined; readonly dosing: Dosing }
 
 export const SomethingElse = ({ line, serving, dosing }: Props) => {
   const { world, now } = useReading()
   const { state } = line
-  if (state.is === 'done') return null
   const due = state.is === 'due'
+  if (!due && !serving) return null
   const others = line.servings.filter((other) => other !== serving)
   return (
     <MoreExact label="Something else happened">
@@ -34,7 +34,7 @@ export const SomethingElse = ({ line, serving, dosing }: Props) => {
         )}
         {!due && serving && (
           <Button kind="quiet" onAct={() => dosing.dosed(line, serving)}>
-            Dosed all the same
+            {state.is === 'done' ? 'Dosed once more' : 'Dosed all the same'}
           </Button>
         )}
         {due && !serving && (
@@ -44,7 +44,7 @@ export const SomethingElse = ({ line, serving, dosing }: Props) => {
         )}
         {due &&
           others.map((other) => (
-            <Button kind="quiet" key={takeWords(other, world, now)} onAct={() => dosing.take(other)}>
+            <Button kind="quiet" key={sourceOf(other)} onAct={() => dosing.take(other)}>
               {`Take ${takeWords(other, world, now)}`}
             </Button>
           ))}

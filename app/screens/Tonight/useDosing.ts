@@ -27,9 +27,9 @@ import { useRequest } from '../../state/useRequest.ts'
 import { useUndo } from '../../state/useUndo.ts'
 
 export type ActRefusal = DoseRefusal | NightRefusal | StrikeRefusal | BottleChangeRefusal | CountRefusal
-type Confirmed = Pick<DoseAsked, 'again' | 'sure'>
+type Confirmed = Pick<DoseAsked, 'again' | 'sure' | 'why'>
 
-const sourceOf = ({ taken }: Serving): LotId | BottleId => (taken.from === 'portions' ? taken.lot : taken.bottle)
+export const sourceOf = ({ taken }: Serving): LotId | BottleId => (taken.from === 'portions' ? taken.lot : taken.bottle)
 
 export const useDosing = () => {
   const { busy, refusal, send, reset } = useRequest<ActRefusal>()
@@ -37,6 +37,8 @@ export const useDosing = () => {
   const [acted, setActed] = useState<PlanId>()
   const [did, setDid] = useState<'dosed' | 'skipped' | 'unknown' | 'dropped'>()
   const [source, setSource] = useState<LotId | BottleId>()
+  // One dose may be asked about twice: that it is another one, and that it is so much.
+  const [told, setTold] = useState<Confirmed>({})
 
   const after = (written: readonly Entry<Fact>[] | undefined, plan: PlanId, what: typeof did) => {
     if (!written || written.length === 0) return
@@ -45,6 +47,16 @@ export const useDosing = () => {
     setDid(what)
     setSource(undefined)
     undo.begin(written)
+  }
+  /** `serving` is what the screen showed; undefined: from something not on record. */
+  const dosed = async ({ plan }: TonightLine, serving: Serving | undefined, confirmed: Confirmed = {}) => {
+    setTold(confirmed)
+    const taken = serving ? [serving.taken] : []
+    const amount = serving?.amount ?? plan.amount
+    const written = await send((world, { now }) =>
+      giveDose(world, { plan: plan.plan, taken, amount, at: now, ...confirmed }, now),
+    )
+    after(written, plan.plan, 'dosed')
   }
   return {
     busy,
@@ -57,15 +69,9 @@ export const useDosing = () => {
     chosen: ({ servings }: TonightLine): Serving | undefined =>
       servings.find((serving) => sourceOf(serving) === source) ?? servings[0],
     take: (serving: Serving) => setSource(sourceOf(serving)),
-    /** `serving` is what the screen showed; undefined: from something not on record. */
-    dosed: async ({ plan }: TonightLine, serving: Serving | undefined, confirmed: Confirmed = {}) => {
-      const taken = serving ? [serving.taken] : []
-      const amount = serving?.amount ?? plan.amount
-      const written = await send((world, { now }) =>
-        giveDose(world, { plan: plan.plan, taken, amount, at: now, ...confirmed }, now),
-      )
-      after(written, plan.plan, 'dosed')
-    },
+    dosed,
+    /** Asked about it, she says that it is so. */
+    confirm: (line: TonightLine, serving: Serving, more: Confirmed) => dosed(line, serving, { ...told, ...more }),
     skipped: async ({ plan }: TonightLine) =>
       after(await send((world, { now }) => skipNight(world, { plan: plan.plan }, now)), plan.plan, 'skipped'),
     unknown: async ({ plan }: TonightLine) =>

@@ -1,0 +1,54 @@
+/** What has happened can always be noted: much too much of it, and once more. With the real storage underneath. */
+import 'fake-indexeddb/auto'
+import { cleanup, render, screen } from '@testing-library/react'
+import userEvent from '@testing-library/user-event'
+import { afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest'
+import { Tonight } from '../../app/screens/Tonight/Tonight.tsx'
+import { currentWorld, start, takeIn } from '../../app/state/store.ts'
+import { at, given } from '../support/given.ts'
+import { blueClip, greenPlan, lab, longGallery, onHand, planOf, tankOf, usGal } from '../support/givenLab.ts'
+
+beforeAll(async () => {
+  await start('tonight-test')
+  const entries = given(
+    lab,
+    tankOf(longGallery, usGal(10)),
+    planOf({ first: '2027-01-06', amount: 0.05 }),
+    onHand({ portions: 17, each: 1.2, frozen: '2027-01-05' }),
+  ).entries()
+  await takeIn(entries)
+})
+beforeEach(() => {
+  vi.useFakeTimers({ toFake: ['Date'], now: at('2027-01-06 20:10') })
+})
+afterEach(() => {
+  cleanup()
+  vi.useRealTimers()
+})
+const press = async (name: string | RegExp) => userEvent.click(await screen.findByRole('button', { name }))
+
+test('one portion that is twelve times the range of a small tank is noted with a word of why', async () => {
+  render(<Tonight />)
+  await press(/^Dosed/)
+  await screen.findByText(/12 × the top/)
+  await press('It is so: note it')
+  await screen.findByText('A word or two, please.')
+  expect(currentWorld().lots.get(blueClip)?.left).toBe(17)
+  await userEvent.type(screen.getByLabelText('How did it come about?'), 'smallest I have')
+  await press('It is so: note it')
+  await screen.findByText('Noted: dosed.')
+  expect(currentWorld().history.all.at(-1)?.fact).toMatchObject({ kind: 'doseGiven', why: 'smallest I have' })
+})
+
+test('another one in the same night is asked about, and noted', async () => {
+  vi.setSystemTime(at('2027-01-06 20:40'))
+  render(<Tonight />)
+  await userEvent.click(await screen.findByText('Something else happened'))
+  await press('Dosed once more')
+  await press('That was another one: note it too')
+  await userEvent.type(await screen.findByLabelText('How did it come about?'), 'two stuck together')
+  await press('It is so: note it')
+  await screen.findByText('Noted: dosed.')
+  expect(currentWorld().lots.get(blueClip)?.left).toBe(15)
+  expect([...(currentWorld().nights.get(greenPlan)?.values() ?? [])].map((noted) => noted.length)).toEqual([2])
+})
