@@ -102,7 +102,11 @@ const Fields = ({ tank, food, reading }: FieldsProps) => {
     setWrong(read.ok ? undefined : read.refusal)
     if (!read.ok) return
     const asked = { plan: fields.plan, tank: tank.tank, food: food.food, ...read.value, sure }
-    const written = await send((latest, at) => makePlan(latest, asked, at.now))
+    const written = await send((latest, at) => {
+      // A plan that came from another phone since this form was begun is the one that is changed.
+      const there = planFor(latest, tank.tank, food.food, at.now)
+      return makePlan(latest, { ...asked, plan: there?.plan ?? asked.plan }, at.now)
+    })
     if (!written) return
     await clear()
     // A first plan is what tonight was waiting for; a changed one is looked at where it was changed.

@@ -15,7 +15,7 @@ import { useRequest } from '../../state/useRequest.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { useReading } from '../useReading.ts'
 import { ExactFields } from './ExactFields.tsx'
-import { type FieldRefusal, fieldsOf, newTankFields, readTank, type TankField } from './tankFields.ts'
+import { type FieldRefusal, fieldsOf, newTankFields, readTank, type TankField, type TankFields } from './tankFields.ts'
 import { WaterQuestion } from './WaterQuestion.tsx'
 
 export const TankForm = () => {
@@ -23,13 +23,21 @@ export const TankForm = () => {
   const reading = useReading()
   const known = inForce(reading.world.tanks.get(id) ?? [], reading.now)
   const [, go] = useLocation()
-  const { fields, change, clear } = useDraft(`tank/${id}`, {
+  const {
+    fields,
+    change: type,
+    clear,
+  } = useDraft(`tank/${id}`, {
     tank: known?.tank ?? newId<TankId>(),
     ...(known ? fieldsOf(known) : newTankFields(phoneZone())),
   })
   const { busy, refusal: stopped, send } = useRequest<never>()
   const [wrong, setWrong] = useState<FieldRefusal<TankField>>()
 
+  const change = (changed: Partial<TankFields>) => {
+    setWrong(undefined)
+    type(changed)
+  }
   const save = async () => {
     const read = readTank(fields.tank, fields, nowIs())
     setWrong(read.ok ? undefined : read.refusal)
