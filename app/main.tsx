@@ -12,9 +12,10 @@ const patience = 400
 
 const root = document.getElementById('root')
 if (!root) throw new Error('The page has no root')
-// Usually the book is open before a first frame could be drawn, and drawing one without it would only be in its way.
-const drawn = new Promise((resolve) => setTimeout(resolve, patience))
-void Promise.race([start(), drawn]).then(() => {
+// Usually the book is open before a first frame could be drawn, and drawing one without it would only be in its way. If it
+// cannot be opened, that has to be said on a page as well.
+const waited = new Promise((resolve) => setTimeout(resolve, patience))
+void Promise.race([start(), waited]).finally(() => {
   createRoot(root).render(
     <StrictMode>
       <Broken>
