@@ -101,7 +101,10 @@ export const changeFood = (state: Folding, { id, fact }: Entry<FoodFact>) => {
   switch (fact.kind) {
     case 'portionsFrozen': {
       const bottle = bottleOf(state, id, fact.bottle)
-      if (bottle) pour(bottle, fact.at, fact.taken, 'frozen')
+      if (!bottle) return
+      pour(bottle, fact.at, fact.taken, 'frozen')
+      // Nobody freezes out of a sealed bottle: what is left of it is open, and no longer keeps until its printed date.
+      bottle.openedOn ??= fact.frozenOn
       return
     }
     case 'bottleOpened': {

@@ -2,7 +2,6 @@
 import type { Microlitres } from '../basis/amounts.ts'
 import type { Day } from '../basis/days.ts'
 import type { FoodId } from '../basis/ids.ts'
-import type { FoodDescribed } from './facts.ts'
 import type { Bottle, FoodState, Lot } from './state.ts'
 import type { Shelf } from './stock.ts'
 
@@ -25,12 +24,6 @@ export const onHand = (shelves: readonly Shelf[], food: FoodId, today: Day): OnH
   }
   const portions = [...counts].map(([each, count]) => ({ each, count })).sort((a, b) => b.count - a.count)
   return { portions, liquid }
-}
-
-/** Every food that stands behind a door, in the order it was first met there. */
-export const foodsOn = (shelves: readonly Shelf[]): readonly FoodDescribed[] => {
-  const foods = shelves.flatMap(({ lots, bottles }) => [...lots, ...bottles].map(({ food }) => food))
-  return [...new Map(foods.map((food) => [food.food, food])).values()]
 }
 
 /** Finished bottles and empty lots, the last come first: history, not stock. */

@@ -1,26 +1,25 @@
 import { expect, test } from 'vitest'
 import {
   day,
-  foodsOn,
   type LotId,
   onHand,
   readMillilitres,
   readPrice,
   readSize,
+  recordFreezing,
   stock,
   usedUp,
 } from '../../../core/index.ts'
-import { at, done, given, refusalOf } from '../../support/given.ts'
+import { at, done, given, london, refusalOf } from '../../support/given.ts'
 import {
-  amberFood,
   blueClip,
   bottleOf,
   firstBottle,
-  foodOf,
   greenFood,
   onHand as heap,
   kitchenFreezer,
   lab,
+  mL,
   redClip,
 } from '../../support/givenLab.ts'
 
@@ -54,17 +53,6 @@ test('what is past its last good day is not counted on', () => {
   expect(onHand(stock(world(), now, today), greenFood, today)).toEqual({ portions: [], liquid: 0 })
 })
 
-test('the foods behind the doors are each named once', () => {
-  const { world } = given(
-    lab,
-    foodOf(amberFood),
-    heap({ portions: 22, each: 1, frozen: '2026-06-03' }),
-    heap({ portions: 9, each: 1, frozen: '2026-06-13', lot: greyClip }),
-    heap({ portions: 31, each: 1, frozen: '2026-07-04', lot: redClip, food: amberFood }),
-  )
-  expect(foodsOn(stock(world(), now, today)).map(({ food }) => food)).toEqual([greenFood, amberFood])
-})
-
 test('what stands in a place that was crossed out is still there', () => {
   const book = given(lab, heap({ portions: 22, each: 1, frozen: '2026-06-03' }))
   const entry = book.entries().find(({ fact }) => fact.kind === 'placeDescribed' && fact.place === kitchenFreezer)
@@ -73,6 +61,24 @@ test('what stands in a place that was crossed out is still there', () => {
   const shelves = stock(book.world(), now, today)
   expect(onHand(shelves, greenFood, today).portions).toEqual([{ each: 1000, count: 22 }])
   expect(shelves.at(-1)).toMatchObject({ place: undefined, lots: [{ left: 22 }] })
+})
+
+test('what is left of a sealed bottle after freezing is open, and keeps as an open one', () => {
+  const sealed = bottleOf({ holds: 100, received: '2026-11-11', useBy: day('2027-12-31') })
+  const world = given(lab, sealed).world()
+  const asked = {
+    lot: greyClip,
+    mark: 'grey clip',
+    portions: 40,
+    each: mL(1),
+    frozenOn: day('2026-11-20'),
+    kept: { as: 'loose' as const },
+    place: kitchenFreezer,
+    bottle: firstBottle,
+  }
+  const frozen = done(recordFreezing(world, asked, { now, zone: london }))
+  const [shelved] = stock(given(lab, sealed, frozen).world(), now, today).flatMap(({ bottles }) => bottles)
+  expect(shelved).toMatchObject({ left: 60_000, lastGood: '2027-01-11', bottle: { openedOn: '2026-11-20' } })
 })
 
 test('finished bottles and empty lots are history', () => {
