@@ -44,18 +44,6 @@ export const nightFrom = (night: Day, tonight: Day): string => {
 /** "21:34" on the wall there. */
 export const clock = (at: Moment, zone: Zone): string =>
   format({ hour: '2-digit', minute: '2-digit', hourCycle: 'h23', timeZone: zone }).format(new Date(at))
-/** "25 November, 21:34". */
-export const dayAndClock = (at: Moment, zone: Zone): string =>
-  format({
-    day: 'numeric',
-    month: 'long',
-    year: 'numeric',
-    hour: '2-digit',
-    minute: '2-digit',
-    hourCycle: 'h23',
-    timeZone: zone,
-  }).format(new Date(at))
-
 /** "about six months", for a number of nights long enough to lose count of. */
 export const aboutHowLong = (nights: number): string | undefined => {
   if (nights < 14) return undefined

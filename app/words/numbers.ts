@@ -2,7 +2,6 @@
 import {
   type BottleUnit,
   type Cost,
-  litres,
   type Microlitres,
   type Price,
   toMillilitres,
@@ -51,7 +50,6 @@ export const waterUnitOptions = asOptions(waterUnits)
 export const bottleUnitOptions = asOptions(bottleUnits)
 
 export const water = ({ value, unit }: WaterAmount): string => `${number(value)} ${waterUnits[unit]}`
-export const litresOf = (amount: WaterAmount): string => `${about(litres(amount))} litres`
 
 /** @param extra decimals beyond the currency's own: a dose costs less than the smallest coin */
 const money = (minor: number, currency: string, extra = 0): string => {
