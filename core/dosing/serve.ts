@@ -90,9 +90,17 @@ export const servingFrom = (source: Source, amount: Microlitres): Serving | unde
   return { source, taken: { from: 'bottle', bottle: source.bottle, amount }, amount, left: source.left - amount }
 }
 
+const idOf = (source: Source): string => (source.from === 'portions' ? source.lot : source.bottle)
+
+/** What is past its last good day in a night, for whoever takes it by hand: it is never proposed. Least far past first. */
+export const pastServings = (sources: readonly Source[], amount: Microlitres, night: Day): readonly Serving[] =>
+  sources
+    .filter(({ lastGood }) => lastGood !== undefined && lastGood < night)
+    .sort((a, b) => byText(b.lastGood ?? '', a.lastGood ?? '') || byText(idOf(a), idOf(b)))
+    .flatMap((source) => servingFrom(source, amount) ?? [])
+
 const dosesLeft = (source: Source, amount: Microlitres): number =>
   source.from === 'portions' ? source.left / portionsFor(amount, source.each, source.left) : source.left / amount
-const idOf = (source: Source): string => (source.from === 'portions' ? source.lot : source.bottle)
 const late = '9999'
 
 /**

@@ -5,8 +5,20 @@ import userEvent from '@testing-library/user-event'
 import { afterEach, beforeAll, beforeEach, expect, test, vi } from 'vitest'
 import { Tonight } from '../../app/screens/Tonight/Tonight.tsx'
 import { currentWorld, start, takeIn } from '../../app/state/store.ts'
+import { day } from '../../core/index.ts'
 import { at, given } from '../support/given.ts'
-import { blueClip, greenPlan, lab, longGallery, onHand, planOf, tankOf, usGal } from '../support/givenLab.ts'
+import {
+  blueClip,
+  bottleOf,
+  firstBottle,
+  greenPlan,
+  lab,
+  longGallery,
+  onHand,
+  planOf,
+  tankOf,
+  usGal,
+} from '../support/givenLab.ts'
 
 beforeAll(async () => {
   await start('tonight-test')
@@ -14,6 +26,7 @@ beforeAll(async () => {
     lab,
     tankOf(longGallery, usGal(10)),
     planOf({ first: '2027-01-06', amount: 0.05 }),
+    bottleOf({ holds: 30, opened: '2026-10-30' }),
     onHand({ portions: 17, each: 1.2, frozen: '2027-01-05' }),
   ).entries()
   await takeIn(entries)
@@ -50,5 +63,17 @@ test('another one in the same night is asked about, and noted', async () => {
   await press('It is so: note it')
   await screen.findByText('Noted: dosed.')
   expect(currentWorld().lots.get(blueClip)?.left).toBe(15)
-  expect([...(currentWorld().nights.get(greenPlan)?.values() ?? [])].map((noted) => noted.length)).toEqual([2])
+  expect(currentWorld().nights.get(greenPlan)?.get(day('2027-01-06'))).toHaveLength(2)
+})
+
+test('a bottle past its day is never proposed, and noted when it is what she took', async () => {
+  vi.setSystemTime(at('2027-01-08 20:10'))
+  render(<Tonight />)
+  await userEvent.click(await screen.findByText('Something else happened'))
+  await press(/^Took 0.05.mL from the 30.mL bottle, kitchen, past its day$/)
+  await screen.findByText('Nine days past its usual time: sniff and look.')
+  expect(currentWorld().bottles.get(firstBottle)?.left).toBe(30_000)
+  await press('It is so: note it')
+  await screen.findByText('Noted: dosed.')
+  expect(currentWorld().bottles.get(firstBottle)?.left).toBe(29_950)
 })

@@ -27,7 +27,7 @@ export const Act = ({ line, serving, dosing }: ActProps) => {
   if (!(due && serving) && !undoing && !dosing.refusal) return null
   return (
     <Dock>
-      <Refused line={line} serving={serving} dosing={dosing} />
+      <Refused line={line} dosing={dosing} />
       <UndoBar
         until={undo.until}
         now={undo.now}
@@ -50,8 +50,8 @@ export const Act = ({ line, serving, dosing }: ActProps) => {
 }
 
 /** Most refusals are questions: a second touch says it is so. */
-const Refused = ({ line, serving, dosing }: ActProps) => {
-  const { refusal } = dosing
+const Refused = ({ line, dosing }: Omit<ActProps, 'serving'>) => {
+  const { refusal, confirm } = dosing
   if (!refusal) return null
   const text = refusalText(refusal, { today: line.night, zone: line.tank.zone })
   if (refusal.why === 'justRecorded') return <Notice>{text}</Notice>
@@ -60,14 +60,12 @@ const Refused = ({ line, serving, dosing }: ActProps) => {
   return (
     <Notice kind="refusal">
       <p>{text}</p>
-      {(again || sure) && serving && (
-        <Button kind="quiet" onAct={() => dosing.confirm(line, serving, again ? { again: true } : { sure: true })}>
+      {confirm && (again || sure) && (
+        <Button kind="quiet" onAct={() => confirm(line, again ? { again: true } : { sure: true })}>
           {again ? 'That was another one: note it too' : 'It is so: note it'}
         </Button>
       )}
-      {refusal.why === 'farAboveRange' && serving && (
-        <FarAbove onSure={(why) => dosing.confirm(line, serving, { sure: true, why })} />
-      )}
+      {confirm && refusal.why === 'farAboveRange' && <FarAbove onSure={(why) => confirm(line, { sure: true, why })} />}
       <Button kind="quiet" onAct={dosing.reset}>
         Leave it
       </Button>

@@ -1,5 +1,5 @@
 /** Everything but the usual, behind one line: skipped, dropped, forgotten, taken from elsewhere. */
-import type { Serving, TonightLine } from '../../../core/index.ts'
+import { pastServings, type Serving, sourcesOf, type TonightLine } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { takeWords } from '../../words/tonight.ts'
@@ -14,6 +14,7 @@ export const SomethingElse = ({ line, serving, dosing }: Props) => {
   const due = state.is === 'due'
   if (!due && !serving) return null
   const others = line.servings.filter((other) => other !== serving)
+  const past = pastServings(sourcesOf(world, line.food.food, now), line.plan.amount, line.night)
   return (
     <MoreExact label="Something else happened">
       <Actions>
@@ -46,6 +47,12 @@ export const SomethingElse = ({ line, serving, dosing }: Props) => {
           others.map((other) => (
             <Button kind="quiet" key={sourceOf(other)} onAct={() => dosing.take(other)}>
               {`Take ${takeWords(other, world, now)}`}
+            </Button>
+          ))}
+        {due &&
+          past.map((other) => (
+            <Button kind="quiet" key={sourceOf(other)} onAct={() => dosing.dosed(line, other)}>
+              {`Took ${takeWords(other, world, now)}, past its day`}
             </Button>
           ))}
       </Actions>

@@ -37,8 +37,8 @@ export const useDosing = () => {
   const [acted, setActed] = useState<PlanId>()
   const [did, setDid] = useState<'dosed' | 'skipped' | 'unknown' | 'dropped'>()
   const [source, setSource] = useState<LotId | BottleId>()
-  // One dose may be asked about twice: that it is another one, and that it is so much.
-  const [told, setTold] = useState<Confirmed>({})
+  /** The dose a refusal is about, and what she has confirmed of it: it may be another one, and so much, and past its day. */
+  const [asked, setAsked] = useState<{ readonly serving: Serving | undefined; readonly told: Confirmed }>()
 
   const after = (written: readonly Entry<Fact>[] | undefined, plan: PlanId, what: typeof did) => {
     if (!written || written.length === 0) return
@@ -50,7 +50,7 @@ export const useDosing = () => {
   }
   /** `serving` is what the screen showed; undefined: from something not on record. */
   const dosed = async ({ plan }: TonightLine, serving: Serving | undefined, confirmed: Confirmed = {}) => {
-    setTold(confirmed)
+    setAsked({ serving, told: confirmed })
     const taken = serving ? [serving.taken] : []
     const amount = serving?.amount ?? plan.amount
     const written = await send((world, { now }) =>
@@ -71,13 +71,18 @@ export const useDosing = () => {
     take: (serving: Serving) => setSource(sourceOf(serving)),
     dosed,
     /** Asked about it, she says that it is so. */
-    confirm: (line: TonightLine, serving: Serving, more: Confirmed) => dosed(line, serving, { ...told, ...more }),
-    skipped: async ({ plan }: TonightLine) =>
-      after(await send((world, { now }) => skipNight(world, { plan: plan.plan }, now)), plan.plan, 'skipped'),
-    unknown: async ({ plan }: TonightLine) =>
-      after(await send((world, { now }) => doNotKnow(world, { plan: plan.plan }, now)), plan.plan, 'unknown'),
+    confirm: asked && ((line: TonightLine, more: Confirmed) => dosed(line, asked.serving, { ...asked.told, ...more })),
+    skipped: async ({ plan }: TonightLine) => {
+      setAsked(undefined)
+      after(await send((world, { now }) => skipNight(world, { plan: plan.plan }, now)), plan.plan, 'skipped')
+    },
+    unknown: async ({ plan }: TonightLine) => {
+      setAsked(undefined)
+      after(await send((world, { now }) => doNotKnow(world, { plan: plan.plan }, now)), plan.plan, 'unknown')
+    },
     /** Stock goes down, the night stays due. */
     dropped: async ({ plan }: TonightLine, { taken }: Serving) => {
+      setAsked(undefined)
       const written = await send((world, { now }) =>
         taken.from === 'portions'
           ? portionsGone(world, { lot: taken.lot, count: 1, fate: 'lost', why: 'dropped' }, now)
@@ -86,6 +91,7 @@ export const useDosing = () => {
       after(written, plan.plan, 'dropped')
     },
     takeBack: async () => {
+      setAsked(undefined)
       const targets = undo.targets
       const written = await send((world, { now }) => {
         const facts: Fact[] = []
