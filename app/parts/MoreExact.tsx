@@ -1,17 +1,28 @@
 /** What may be left alone: closed until someone wants it, and never in the way. */
 import '../styles/choices.css'
-import type { ReactNode } from 'react'
+import { type ReactNode, useEffect, useRef } from 'react'
 
-type MoreExactProps = { readonly label: string; readonly open?: boolean; readonly children: ReactNode }
+type MoreExactProps = {
+  readonly label: string
+  /** Turning true opens it, where something inside is wrong. It is never closed for her: she may be typing in it. */
+  readonly open?: boolean
+  readonly children: ReactNode
+}
 
-export const MoreExact = ({ label, open, children }: MoreExactProps) => (
-  <details className="more" open={open}>
-    <summary>
-      <svg className="more-mark" viewBox="0 0 10 10" aria-hidden="true">
-        <path d="M3 1l4 4-4 4" />
-      </svg>
-      <span>{label}</span>
-    </summary>
-    <div className="more-body">{children}</div>
-  </details>
-)
+export const MoreExact = ({ label, open = false, children }: MoreExactProps) => {
+  const fold = useRef<HTMLDetailsElement>(null)
+  useEffect(() => {
+    if (open && fold.current) fold.current.open = true
+  }, [open])
+  return (
+    <details className="more" ref={fold}>
+      <summary>
+        <svg className="more-mark" viewBox="0 0 10 10" aria-hidden="true">
+          <path d="M3 1l4 4-4 4" />
+        </svg>
+        <span>{label}</span>
+      </summary>
+      <div className="more-body">{children}</div>
+    </details>
+  )
+}

@@ -25,6 +25,8 @@ export const dayWords = (day: Day, today: Day): string =>
       ...(day.slice(0, 4) === today.slice(0, 4) ? {} : { year: 'numeric' }),
     }).format(of(day)),
   )
+/** "5 March", whatever the year: to tell two things of one shelf apart. */
+export const dayOfMonth = (day: Day): string => dayWords(day, day)
 /** "5 January 2027": for an echo, where the year is half of what is being checked. */
 export const dayInFull = (day: Day): string =>
   heldTogether(format({ day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).format(of(day)))

@@ -1,5 +1,15 @@
 /** Every kind of entry as a sentence for the diary. */
-import type { Fact, FoodKind, Kept, Moment, Taken, World, Zone } from '../../core/index.ts'
+import {
+  type Fact,
+  type FoodKind,
+  type Kept,
+  type Moment,
+  type Served,
+  type Taken,
+  type World,
+  wallDay,
+  type Zone,
+} from '../../core/index.ts'
 import { dayInFull, dayWords, nightWords } from './dates.ts'
 import { bottleName, doors, foodName, lotName, placeName, tankName } from './names.ts'
 import { inWords, millilitreRange, millilitres, number, plural, portions, price, trays, water } from './numbers.ts'
@@ -15,6 +25,12 @@ const because = (why: string | undefined): string => (why ? ` (${reasonText(why)
 const kept = (how: Kept): string => (how.as === 'trays' ? `in ${trays(how.trays.length)}` : 'loose in a bag')
 const list = (parts: readonly string[]): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
+
+/** After midnight the date is tomorrow's and the night is still last evening's. */
+const ofNight = (served: readonly Served[], at: Moment, zone: Zone): string => {
+  const [first] = served
+  return first && first.night !== wallDay(at, zone) ? ` for ${nightWords(first.night)}` : ''
+}
 
 /** The sentence of one entry. Names are those of today; figures are those of the entry. */
 export const entryText = (fact: Fact, world: World, now: Moment, reading: Reading): string => {
@@ -69,7 +85,7 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
           `${tankName(world, tank, now)} ${millilitres(amount)} of ${foodName(world, fact.food, now)}`,
       )
       const taken = fact.taken.length > 0 ? list(fact.taken.map(from)) : 'from something not on record'
-      return `Gave ${list(served)}: ${taken}${because(fact.why)}.`
+      return `Gave ${list(served)}${ofNight(fact.served, fact.at, reading.zone)}: ${taken}${because(fact.why)}.`
     }
     case 'nightSkipped':
       return `Skipped ${nightWords(fact.night)} for ${tankName(world, fact.tank, now)}${because(fact.why)}.`

@@ -16,7 +16,7 @@ import {
   tankAt,
   type World,
 } from '../../core/index.ts'
-import { dayWords } from './dates.ts'
+import { dayOfMonth, dayWords } from './dates.ts'
 import { bottleUnits, inWords, millilitres, number } from './numbers.ts'
 import type { Reading } from './refusals.ts'
 
@@ -28,14 +28,20 @@ export const placeName = (world: World, place: PlaceId, now: Moment): string =>
   placeAt(world, place, now)?.name ?? 'a place not on record'
 export const lotName = (world: World, lot: LotId): string => world.lots.get(lot)?.made.mark ?? 'portions not on record'
 
-/** "the 120 mL bottle": enough where its food is plain. */
+/** "the 120 mL bottle": enough where its food is plain. Beside another of its size it is told apart by its day. */
 export const bottleShort = (world: World, bottle: BottleId): string => {
-  const recorded = world.bottles.get(bottle)?.recorded
-  if (!recorded) return 'a bottle not on record'
-  const { size } = recorded
+  const known = world.bottles.get(bottle)
+  if (!known) return 'a bottle not on record'
+  const { size, receivedOn } = known.recorded
   const typed = `${number(size.value)}\u00a0${bottleUnits[size.unit]}`
   const metric = size.unit === 'mL' ? '' : ` (${millilitres(bottleAmount(size.value, size.unit))})`
-  return `the ${typed}${metric} bottle`
+  const alike = [...world.bottles.values()].filter(
+    ({ recorded }) =>
+      recorded.food === known.recorded.food && recorded.size.value === size.value && recorded.size.unit === size.unit,
+  )
+  const day = known.openedOn ?? receivedOn
+  const apart = alike.length > 1 && day ? ` ${known.openedOn ? 'opened' : 'that came'} ${dayOfMonth(day)}` : ''
+  return `the ${typed}${metric} bottle${apart}`
 }
 /** "the 120 mL bottle of green food". */
 export const bottleName = (world: World, bottle: BottleId, now: Moment): string => {

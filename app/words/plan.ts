@@ -1,17 +1,24 @@
 /** The label's range, and whether portions suit a dose. */
-import type { Band, FoodDescribed, Microlitres, PlanMade, PortionFit } from '../../core/index.ts'
+import {
+  type Band,
+  type FoodDescribed,
+  type Microlitres,
+  type PlanMade,
+  type PortionFit,
+  quietRatio,
+} from '../../core/index.ts'
 import { everyNights } from './entries.ts'
 import { capital, inWords, millilitreRange, millilitres, number, water } from './numbers.ts'
 
-/** "The label's range for this tank is 0.55 to 1.05 mL, every other night." */
+/** "The range for this tank is 0.55 to 1.05 mL." Where it comes from is said beside it. */
 export const bandWords = (band: Band | undefined): string => {
   if (!band) return 'How much water is in the tank? Then I can say what one dose is.'
   if (band.shown === 'tooSmall')
     return `The most for this tank, ${number(band.high / 1000)} mL, is less than one mark of the pipette. Dilute the food, or use a finer pipette.`
   const { low, high } = band.shown
   return low === high
-    ? `One dose for this tank is ${millilitres(low)} by the label.`
-    : `The label’s range for this tank is ${millilitreRange(low, high)}.`
+    ? `One dose for this tank is ${millilitres(low)}.`
+    : `The range for this tank is ${millilitreRange(low, high)}.`
 }
 
 /** Where the range comes from. */
@@ -38,3 +45,7 @@ export const firstDoseWords = (band: Band | undefined, every: number): string =>
   const { low, high } = band.shown
   return `One dose for this tank: ${millilitreRange(low, high)}, ${everyNights(every)}, after lights-out. Start low: ${millilitres(low)}, tonight first. That is common practice (1 to 2 mL per 200 US gallons); your label’s own figures can be typed later.`
 }
+
+/** Said where the plan is looked at, not at the dose: the water or the label may have changed since it was made. */
+export const aboveWords = (plan: PlanMade, band: Band | undefined): string =>
+  band && plan.amount > band.high * quietRatio ? `, ${number(plan.amount / band.high)} × the top of the range` : ''

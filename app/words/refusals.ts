@@ -68,7 +68,7 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'notANumber':
       return `“${refusal.typed}” is not a number I can read.`
     case 'twoReadings':
-      return `“${refusal.typed}” can be read two ways: ${exact.format(refusal.readings[0])} or ${number(refusal.readings[1])}. Type it without the mark, or with one more figure.`
+      return `“${refusal.typed}” can be read two ways: ${exact.format(refusal.readings[0])} or ${number(refusal.readings[1])}. Type ${String(refusal.readings[0])} or ${String(refusal.readings[1])}.`
     case 'notPositive':
       return 'This has to be more than 0.'
     case 'tooMuch':
@@ -151,9 +151,9 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'noAmount':
       return 'A plan needs a dose of more than 0 mL.'
     case 'aboveRange':
-      return `That is ${number(refusal.ratio)} × the top of the label’s range, ${millilitres(refusal.top)}.`
+      return `That is ${number(refusal.ratio)} × the top of the range, ${millilitres(refusal.top)}.`
     case 'farAboveRange':
-      return `That is ${number(refusal.ratio)} × the top of the label’s range, ${millilitres(refusal.top)}. So much food takes the oxygen out of the water.`
+      return `That is ${number(refusal.ratio)} × the top of the range, ${millilitres(refusal.top)}. So much food takes the oxygen out of the water.`
     case 'nothingGiven':
       return 'Nothing given is no dose. Was it skipped, or dropped?'
     case 'notYet':

@@ -1,57 +1,72 @@
 /** What Tonight says. */
-import type {
-  Day,
-  Lasts,
-  Moment,
-  NightMark,
-  Serving,
-  Shake,
-  TonightLine,
-  TrayNow,
-  World,
-  Zone,
+import {
+  type BottleId,
+  type Day,
+  inPart,
+  type Lasts,
+  type Moment,
+  type NightMark,
+  type Serving,
+  type Shake,
+  sourcesOf,
+  type TonightLine,
+  type TrayNow,
+  type World,
+  type Zone,
 } from '../../core/index.ts'
 import { clock, dayWords, nightFrom, nightWords } from './dates.ts'
 import { bottleName, bottleShort, lotName, placeName } from './names.ts'
-import { about, capital, inWords, millilitres, number, portions } from './numbers.ts'
+import { about, capital, inWords, millilitres, number, plural, portions } from './numbers.ts'
 
 const onePortion = (count: number): string => (count === 1 ? 'one portion' : `${inWords(count)} portions`)
+const howMany = (serving: Serving, count: number): string =>
+  inPart(serving) ? 'part of one portion' : onePortion(count)
 
 /** "one portion from tray bag 3, kitchen freezer". */
-export const takeWords = ({ taken }: Serving, world: World, now: Moment): string => {
+export const takeWords = (serving: Serving, world: World, now: Moment): string => {
+  const { taken } = serving
   if (taken.from === 'portions') {
     const place = world.lots.get(taken.lot)?.made.place
-    return `${onePortion(taken.count)} from ${lotName(world, taken.lot)}${place ? `, ${placeName(world, place, now)}` : ''}`
+    return `${howMany(serving, taken.count)} from ${lotName(world, taken.lot)}${place ? `, ${placeName(world, place, now)}` : ''}`
   }
   const place = world.bottles.get(taken.bottle)?.recorded.place
   const bottle = world.foods.size === 1 ? bottleShort(world, taken.bottle) : bottleName(world, taken.bottle, now)
   return `${millilitres(taken.amount)} from ${bottle}${place ? `, ${placeName(world, place, now)}` : ''}`
 }
 
-/** "41 left after that, enough until 18 November." */
-const leftWords = (serving: Serving, lasting: Lasts | undefined, today: Day): string => {
-  const last = serving.left === 0 ? 'The last of it' : undefined
-  const left = serving.taken.from === 'portions' ? number(serving.left) : `About ${about(serving.left / 1000)} mL`
-  const until = lasting?.lastNight ? `enough until ${dayWords(lasting.lastNight, today)}` : undefined
-  return `${[last ?? `${left} left after that`, until].filter(Boolean).join(', ')}.`
+/** "41 left after that, enough until 18 November." Where there is more elsewhere, the two figures are kept apart. */
+const leftWords = (serving: Serving, lasting: Lasts | undefined, today: Day, others: number): string => {
+  const portions = serving.taken.from === 'portions'
+  const left =
+    serving.left === 0
+      ? 'The last of it'
+      : portions
+        ? `${number(serving.left)} left after that`
+        : `About ${about(serving.left / 1000)} mL of it left to use`
+  if (!lasting?.lastNight) return `${left}.`
+  const until = `enough until ${dayWords(lasting.lastNight, today)}`
+  return others > 0 ? `${left}; with all the rest, ${until}.` : `${left}, ${until}.`
 }
 
 export const tonightAnswer = (line: TonightLine, world: World, now: Moment, lasting: Lasts | undefined): string => {
   const { state, night } = line
+  // With one tank its name goes without saying.
+  const where = world.tanks.size > 1 ? `, ${line.tank.name}` : ''
   switch (state.is) {
     case 'due': {
       const [serving] = line.servings
-      if (!serving) return 'A dose is due tonight, but there is nothing usable left.'
-      return `Tonight: ${takeWords(serving, world, now)}. ${leftWords(serving, lasting, night)}`
+      if (!serving) return `A dose is due tonight${where}, but there is nothing usable left.`
+      const others = sourcesOf(world, line.food.food, now).length - 1
+      return `Tonight${where}: ${takeWords(serving, world, now)}. ${leftWords(serving, lasting, night, others)}`
     }
     case 'done':
-      return `Done for ${nightWords(night)}: ${givenWords(state.marks, line.tank.zone)}. Next: ${nightFrom(state.next, night)}.`
+      return `Done for ${nightWords(night)}${where}: ${givenWords(state.marks, line.tank.zone)}. Next: ${nightFrom(state.next, night)}.`
     case 'skipped':
-      return `Skipped ${nightWords(night)}. Next: ${nightFrom(state.next, night)}.`
+      return `Skipped ${nightWords(night)}${where}. Next: ${nightFrom(state.next, night)}.`
     case 'unknown':
-      return `Not known for ${nightWords(night)}; less is safe. Next: ${nightFrom(state.next, night)}.`
+      return `Not known for ${nightWords(night)}${where}; less is safe. Next: ${nightFrom(state.next, night)}.`
     case 'resting':
-      return `Nothing tonight. Next dose: ${nightFrom(state.next, night)}.`
+      return `Nothing tonight${where}. Next dose: ${nightFrom(state.next, night)}.`
   }
 }
 
@@ -85,14 +100,17 @@ export const lineWords = (line: TonightLine, world: World, now: Moment): string 
 /** On the large button. */
 export const actSub = (serving: Serving, line: TonightLine): string =>
   serving.taken.from === 'portions'
-    ? `${onePortion(serving.taken.count)}, ${millilitres(serving.amount)}, for ${line.tank.name}`
+    ? `${howMany(serving, serving.taken.count)}, ${millilitres(serving.amount)}, for ${line.tank.name}`
     : `${millilitres(serving.amount)} for ${line.tank.name}`
 
-/** Where whole portions come to more or less than the plan. */
-export const unlikePlanWords = (serving: Serving, plan: number): string | undefined =>
-  serving.amount === plan || serving.taken.from === 'bottle'
-    ? undefined
-    : `${capital(onePortion(serving.taken.count))} ${serving.taken.count === 1 ? 'is' : 'are'} ${millilitres(serving.amount)}; your plan is ${millilitres(plan)}.`
+/** Where portions do not come to the plan, and what to do about it. */
+export const unlikePlanWords = (serving: Serving, plan: number): string | undefined => {
+  if (serving.taken.from === 'bottle') return undefined
+  if (inPart(serving))
+    return `A portion is more than your plan of ${millilitres(plan)}. Melt it in a cup of tank water and give that much of it; the rest may go to another tank tonight, and is never frozen again.`
+  if (serving.amount === plan) return undefined
+  return `${capital(onePortion(serving.taken.count))} ${serving.taken.count === 1 ? 'is' : 'are'} ${millilitres(serving.amount)}; your plan is ${millilitres(plan)}.`
+}
 
 export const lightsWords = (line: TonightLine): string =>
   line.dark
@@ -112,3 +130,17 @@ export const shakeWords = ({ bottle, hours, shaken }: Shake, long: number, world
 /** The tray for those who cannot see it. */
 export const trayWords = ({ rows, columns, holds }: TrayNow): string =>
   `A tray of ${rows} by ${columns} wells with ${portions(holds)} in it.`
+
+/** "Freeze what is left of the 120 mL bottle by 5 March: 3 more days." */
+export const freezeSoonWords = (
+  bottle: BottleId,
+  until: Day,
+  days: number,
+  world: World,
+  now: Moment,
+  today: Day,
+): string => {
+  const name = bottleName(world, bottle, now)
+  if (days === 0) return `Today is the last day to freeze what is left of ${name}.`
+  return `Freeze what is left of ${name} by ${dayWords(until, today)}, in ${plural(days, 'day', 'days')}, or use it up.`
+}

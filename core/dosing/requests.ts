@@ -93,10 +93,6 @@ const openings = (state: State, taken: readonly Taken[], night: Day, at: Moment)
       : []
   })
 
-/** What one whole portion holds, where that is all that was taken: frozen, a plan cannot mean less, however small it is. */
-const onePortion = ({ lots }: FoodState, [taken, ...more]: readonly Taken[]): number =>
-  taken?.from === 'portions' && taken.count === 1 && more.length === 0 ? (lots.get(taken.lot)?.made.each ?? 0) : 0
-
 /**
  * Records a dose. Its night is that of the tank whose plan it follows, by the wall clock there. A dose that keeps to the
  * plan is never questioned; a larger one, an emptier bottle or a past day is confirmed once with `sure`.
@@ -124,10 +120,8 @@ export const giveDose = (
   if (!asked.sure) {
     const top = bandOf(tank, food)?.high
     const ratio = top === undefined ? 0 : asked.amount / top
-    if (top !== undefined && asked.amount > plan.amount && ratio > absurdRatio)
-      return refuse({ why: 'farAboveRange', ratio, top })
-    if (top !== undefined && asked.amount > Math.max(plan.amount, onePortion(state, asked.taken)) && ratio > quietRatio)
-      return refuse({ why: 'aboveRange', ratio, top })
+    if (top !== undefined && asked.amount > plan.amount && ratio > quietRatio)
+      return refuse({ why: ratio > absurdRatio ? 'farAboveRange' : 'aboveRange', ratio, top })
     for (const part of asked.taken) {
       const bottle = part.from === 'bottle' ? state.bottles.get(part.bottle) : undefined
       if (part.from === 'bottle' && bottle && part.amount > liquidLeft(bottle))

@@ -6,6 +6,7 @@ import type { BottleId, FoodId, LotId } from '../basis/ids.ts'
 import { stepsWithin } from '../basis/numbers.ts'
 import type { Moment } from '../basis/zones.ts'
 import { bottleLastGood, type FoodState, foodAt, lastGoodInFridge, lotLastGood, usableLiquid } from '../food/state.ts'
+import { quietRatio } from './band.ts'
 import type { Taken } from './facts.ts'
 
 type Common = {
@@ -66,13 +67,26 @@ export const sourcesOf = (state: FoodState, food: FoodId, now: Moment): readonly
 export type Serving = {
   readonly source: Source
   readonly taken: Taken
+  /** What reaches the tank. */
   readonly amount: Microlitres
+  /** Portions or microlitres left in the source afterwards. */
   readonly left: number
 }
+
+/** Only part of the one portion taken is for this tank. */
+export const inPart = ({ source, taken, amount }: Serving): boolean =>
+  source.from === 'portions' && taken.from === 'portions' && amount < taken.count * source.each
 
 /** Whole portions for an amount: as many as fit, at least one, no more than there are. Less is safe. */
 const portionsFor = (amount: Microlitres, each: Microlitres, left: number): number =>
   Math.min(left, Math.max(1, stepsWithin(amount, each)))
+
+/**
+ * What reaches the tank of the portions taken. One that is far larger than the dose is given in part: the rest goes to
+ * another tank the same night, or is thrown away; the stock is one less either way.
+ */
+const givenOf = (count: number, each: Microlitres, amount: Microlitres): Microlitres =>
+  count === 1 && amount > 0 && each > amount * quietRatio ? amount : microlitres(count * each)
 
 /** What a dose takes from one source; undefined if a bottle no longer holds a whole dose. */
 export const servingFrom = (source: Source, amount: Microlitres): Serving | undefined => {
@@ -82,7 +96,7 @@ export const servingFrom = (source: Source, amount: Microlitres): Serving | unde
     return {
       source,
       taken: { from: 'portions', lot: source.lot, count },
-      amount: microlitres(count * source.each),
+      amount: givenOf(count, source.each, amount),
       left: source.left - count,
     }
   }

@@ -63,6 +63,11 @@ export const Restore = () => {
       {state.is === 'done' && (
         <>
           <output>{takenInText(state.imported)}</output>
+          {reading.world.oddities.length > 0 && (
+            <p>
+              Something in the book wants a look now. <a href="#/diary">Look at it</a>
+            </p>
+          )}
           <Clashes clashes={state.imported.clashes} reading={reading} />
         </>
       )}

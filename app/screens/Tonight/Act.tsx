@@ -24,10 +24,21 @@ export const Act = ({ line, serving, dosing }: ActProps) => {
   const due = line.state.is === 'due'
   const { undo, did } = dosing
   const undoing = undo.until !== null
-  if (!(due && serving) && !undoing && !dosing.refusal) return null
+  const acting = due ? serving : undefined
+  // The same button, so that whoever pressed it keeps the focus, and the undo is the next stop after it.
+  const doneJustNow = line.state.is === 'done' && undoing && did === 'dosed'
+  if (!acting && !undoing && !dosing.refusal) return null
   return (
     <Dock>
       <Refused line={line} dosing={dosing} />
+      {(acting || doneJustNow) && (
+        <BigAct
+          label="Dosed"
+          sub={acting ? actSub(acting, line) : undefined}
+          state={doneJustNow ? 'done' : dosing.busy ? 'busy' : 'ready'}
+          onAct={() => acting && dosing.dosed(line, acting)}
+        />
+      )}
       <UndoBar
         until={undo.until}
         now={undo.now}
@@ -36,15 +47,6 @@ export const Act = ({ line, serving, dosing }: ActProps) => {
         undo="Undo"
         onUndo={dosing.takeBack}
       />
-      {due && serving && (
-        <BigAct
-          label="Dosed"
-          sub={actSub(serving, line)}
-          state={dosing.busy ? 'busy' : 'ready'}
-          onAct={() => dosing.dosed(line, serving)}
-        />
-      )}
-      {line.state.is === 'done' && undoing && did === 'dosed' && <BigAct label="Dosed" state="done" onAct={() => {}} />}
     </Dock>
   )
 }

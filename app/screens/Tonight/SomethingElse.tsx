@@ -46,7 +46,7 @@ export const SomethingElse = ({ line, serving, dosing }: Props) => {
         {due &&
           others.map((other) => (
             <Button kind="quiet" key={sourceOf(other)} onAct={() => dosing.take(other)}>
-              {`Take ${takeWords(other, world, now)}`}
+              {`Use instead: ${takeWords(other, world, now)}`}
             </Button>
           ))}
         {due &&

@@ -6,6 +6,7 @@ import { lightsWords, sinceWords, tonightAnswer, unlikePlanWords } from '../../w
 import { PleaseCheck } from '../PleaseCheck.tsx'
 import { useReading } from '../useReading.ts'
 import { Act } from './Act.tsx'
+import { FridgeSoon } from './FridgeSoon.tsx'
 import { NothingLeft } from './NothingLeft.tsx'
 import { NothingPlanned } from './NothingPlanned.tsx'
 import { OpenTray } from './OpenTray.tsx'
@@ -26,6 +27,8 @@ export const Tonight = () => {
   const due = line.state.is === 'due'
   // In the dark, with a wet thumb, there is one thing to touch; the rest can wait until it is done.
   const asleep = due && line.dark
+  // A dose from the bottle wants it shaken first; other bottles can wait for the light.
+  const shakeNow = !asleep || serving?.taken.from === 'bottle'
   return (
     <Page
       title="Tonight"
@@ -43,10 +46,11 @@ export const Tonight = () => {
       {due && serving && <OpenTray serving={serving} world={world} />}
       {due && !serving && <NothingLeft line={line} />}
       {due && <p>{lightsWords(line)}</p>}
-      <OtherLines lines={lines.filter((other) => other !== line)} world={world} now={now} />
-      {!asleep && <Shaking />}
-      <SomethingElse line={line} serving={serving} dosing={dosing} />
       {!asleep && <PleaseCheck />}
+      <OtherLines lines={lines.filter((other) => other !== line)} world={world} now={now} />
+      {shakeNow && <Shaking />}
+      {!asleep && <FridgeSoon />}
+      <SomethingElse line={line} serving={serving} dosing={dosing} />
     </Page>
   )
 }

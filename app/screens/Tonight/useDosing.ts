@@ -45,7 +45,10 @@ export const useDosing = () => {
     buzz()
     setActed(plan)
     setDid(what)
-    setSource(undefined)
+    // The next one comes from where she stands, if she dropped one there.
+    if (what !== 'dropped') setSource(undefined)
+    // The answer has changed, and it stands at the top.
+    document.documentElement.scrollTop = 0
     undo.begin(written)
   }
   /** `serving` is what the screen showed; undefined: from something not on record. */

@@ -24,7 +24,7 @@ import { Section } from '../../parts/Section.tsx'
 import { dayWords } from '../../words/dates.ts'
 import { zoneWords } from '../../words/entries.ts'
 import { about, inWords, millilitres, water } from '../../words/numbers.ts'
-import { bandSource, bandWords, planWords } from '../../words/plan.ts'
+import { aboveWords, bandSource, bandWords, planWords } from '../../words/plan.ts'
 import { useReading } from '../useReading.ts'
 
 export const Water = () => {
@@ -98,7 +98,7 @@ const Tank = ({ tank, world, now }: TankProps) => {
                 </a>
               }
             >
-              <p>{`${planWords(plan, food)}.`}</p>
+              <p>{`${planWords(plan, food)}${aboveWords(plan, bandOf(tank, food))}.`}</p>
               <p>{`${bandWords(bandOf(tank, food))} (${bandSource(food)})`}</p>
             </Line>,
           ]

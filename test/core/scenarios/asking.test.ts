@@ -98,7 +98,7 @@ describe('a tank called 100 US gal that really holds 88', () => {
   })
 })
 
-test('a portion larger than the plan is the least that can be given, and is not asked about night after night', () => {
+test('of a portion larger than the plan a part is given; the bag has one less, and nothing is asked night after night', () => {
   const book = given(
     lab,
     tankOf(cockle, usGal(60)),
@@ -107,7 +107,8 @@ test('a portion larger than the plan is the least that can be given, and is not 
   )
   book.does(dose(evening))
   expect(book.world().lots.get(blueClip)?.left).toBe(6)
-  expect(refusalOf(dose(at('2027-01-08 21:00'), portionOf(blueClip, 1, 2))(book.world()))).toMatchObject({
+  expect(book.world().fed.get(greenFood)).toEqual({ doses: 1, amount: 600 })
+  expect(refusalOf(dose(at('2027-01-08 21:00'), portionOf(blueClip, 1))(book.world()))).toMatchObject({
     why: 'aboveRange',
   })
 })
