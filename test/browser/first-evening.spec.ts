@@ -38,7 +38,7 @@ test('frozen portions she has already are as easy as a new bottle', async ({ con
   await page.getByRole('radio', { name: 'Frozen portions already' }).check()
   await page.getByLabel('How many portions?').fill('60')
   await page.getByLabel('How much is in each?').fill('1')
-  await page.getByLabel('Frozen about when?').selectOption('2026-06')
+  await page.getByLabel('Frozen about when?').selectOption('2026-06-01')
   await page.getByRole('button', { name: 'Begin' }).click()
   await expect(answer(page)).toHaveText(
     /^Tonight: one portion from bag 1, kitchen freezer\. 59 left after that, enough until/,

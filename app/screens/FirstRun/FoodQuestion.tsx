@@ -104,7 +104,7 @@ const BottlePart = ({ fields, change, error }: PartProps) => (
         />
         <DayField
           label="Arrived about when?"
-          hint="Its two months in the fridge count from then."
+          hint="Its life in the fridge counts from then."
           value={fields.arrived}
           onChange={(arrived) => change({ arrived })}
           echo={isDay(fields.arrived) ? dayInFull(fields.arrived) : undefined}
