@@ -95,11 +95,56 @@ test('a count goes up and down by its keys, never past its ends, and can be type
   expect(fewer.getAttribute('aria-disabled')).toBe('true')
   await userEvent.clear(input)
   expect(input.value).toBe('')
-  await userEvent.type(input, '4x7')
-  expect(input.value).toBe('47')
+  await userEvent.type(input, '46')
+  expect(input.value).toBe('46')
   await userEvent.keyboard('{ArrowUp}{ArrowUp}{ArrowUp}')
   expect(input.value).toBe('48')
   expect(screen.getByRole('status').textContent).toBe('48')
+})
+
+test.each([
+  ['-1', 'A whole number, please.'],
+  ['10,5', 'A whole number, please.'],
+  ['1.000', 'A whole number, please.'],
+  ['1e9', 'A whole number, please.'],
+  ['0', 'At least 1.'],
+  ['49', 'At most 48.'],
+])('a count typed as "%s" stays as it was typed, is no number, and is told so', async (typed, says) => {
+  const counts: (number | null)[] = []
+  const hold = (set: (count: number | null) => void) => (count: number | null) => {
+    counts.push(count)
+    set(count)
+  }
+  render(
+    <Holding<number | null> first={7}>
+      {(count, set) => (
+        <CountField label="Left" value={count} onChange={hold(set)} fewer="Fewer" more="More" min={1} max={48} />
+      )}
+    </Holding>,
+  )
+  const input = screen.getByRole<HTMLInputElement>('textbox', { name: 'Left' })
+  await userEvent.clear(input)
+  expect(describedBy(input)).toEqual([])
+  await userEvent.type(input, typed)
+  expect(input.value).toBe(typed)
+  expect(counts.at(-1)).toBeNull()
+  expect(describedBy(input)).toEqual([says])
+  await userEvent.clear(input)
+  await userEvent.type(input, '31')
+  expect(counts.at(-1)).toBe(31)
+  expect(describedBy(input)).toEqual([])
+})
+
+test('a count that changes elsewhere replaces what was typed', async () => {
+  const field = (value: number | null) => (
+    <CountField label="Left" value={value} onChange={() => {}} fewer="Fewer" more="More" />
+  )
+  const { rerender } = render(field(null))
+  const input = screen.getByRole<HTMLInputElement>('textbox', { name: 'Left' })
+  await userEvent.type(input, 'few')
+  expect(input.value).toBe('few')
+  rerender(field(12))
+  expect(input.value).toBe('12')
 })
 
 test('the first touch on an empty count starts from its lower end', async () => {
