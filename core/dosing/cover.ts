@@ -1,6 +1,6 @@
 /** What a stock comes to in nights, at the pace of the plans that share it. */
 import type { Microlitres } from '../basis/amounts.ts'
-import { addDays, type Day, later } from '../basis/days.ts'
+import { addDays, type Day, daysBetween, later } from '../basis/days.ts'
 import type { FoodId } from '../basis/ids.ts'
 import { stepsToReach, stepsWithin } from '../basis/numbers.ts'
 import type { Moment } from '../basis/zones.ts'
@@ -22,7 +22,18 @@ const shared = (left: number, plans: readonly PlanMade[], perDose: (plan: PlanMa
 /** Whole portions that make one dose of a plan: as many as fit, at least one. */
 export const portionsPerDose = (dose: Microlitres, each: Microlitres): number => Math.max(1, stepsWithin(dose, each))
 
-/** Nights that so many portions are food for; undefined where no plan feeds this food. */
+/** A tank that takes less than half a portion leaves enough for another the same night; what it leaves is thrown away else. */
+export const couldBeShared = (state: DosingState, food: FoodId, each: Microlitres, now: Moment): boolean =>
+  plansOf(state, food, now).some(({ amount }) => amount * 2 < each)
+
+/** The smallest dose planned of a food: less than that is no food for a night. */
+export const smallestDose = (state: DosingState, food: FoodId, now: Moment): Microlitres | undefined =>
+  plansOf(state, food, now).toSorted((a, b) => a.amount - b.amount)[0]?.amount
+
+/**
+ * Nights that so many portions are food for; undefined where no plan feeds this food. However small a dose, it takes a
+ * whole portion: what has thawed is not kept.
+ */
 export const portionsCover = (
   state: DosingState,
   food: FoodId,
@@ -45,6 +56,19 @@ export const liquidCover = (state: DosingState, food: FoodId, amount: number, no
   return plans.length === 1
     ? stepsWithin(amount, only.amount) * only.everyNights
     : shared(amount, plans, (plan) => plan.amount)
+}
+
+export type InTime = {
+  readonly nights: number
+  /** There is more of it than its last good day leaves nights for. */
+  readonly toLastGood: boolean
+}
+
+/** As many of those nights as its last good day leaves, today's included; none when it is past. */
+export const coverInTime = (nights: number | undefined, lastGood: Day | undefined, today: Day): InTime | undefined => {
+  if (nights === undefined) return undefined
+  const most = lastGood === undefined ? nights : Math.max(0, daysBetween(today, lastGood) + 1)
+  return { nights: Math.min(nights, most), toLastGood: nights > most }
 }
 
 /** What the plans call for from tonight to a night, that one included. */

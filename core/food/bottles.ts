@@ -146,14 +146,27 @@ export const finishBottle = (
 export const shakeBottles = (bottles: readonly BottleId[], now: Moment): readonly BottlesShaken[] =>
   bottles.length > 0 ? [{ kind: 'bottlesShaken', at: now, bottles }] : []
 
+export type MeasureAsked = {
+  readonly bottle: BottleId
+  readonly left: Microlitres
+  readonly why?: string
+  /** She was asked, and there is more in it than its label says. */
+  readonly sure?: boolean
+}
+export type MeasureRefusal = BottleChangeRefusal | { readonly why: 'moreThanFull'; readonly full: Microlitres }
+
+/** More than its label says is a slip of the finger, or a bottle filled up from another: asked once. */
 export const measureLiquid = (
   state: FoodState,
-  { bottle, left, why }: { readonly bottle: BottleId; readonly left: Microlitres; readonly why?: string },
+  { bottle, left, why, sure = false }: MeasureAsked,
   now: Moment,
-): Result<readonly [LiquidMeasured], BottleChangeRefusal> => {
+): Result<readonly [LiquidMeasured], MeasureRefusal> => {
   const known = state.bottles.get(bottle)
   if (!known) return refuse({ why: 'noSuchBottle' })
   if (left < 0) return refuse({ why: 'notPositive' })
+  const { size } = known.recorded
+  const full = bottleAmount(size.value, size.unit)
+  if (left > full && !sure) return refuse({ why: 'moreThanFull', full })
   const book = known.left as Microlitres
   return ok([{ kind: 'liquidMeasured', at: now, bottle, left, book, ...(why ? { why } : {}) }])
 }

@@ -33,16 +33,21 @@ export const readMillilitres = (typed: string): Result<Microlitres, AmountRefusa
   return size.ok ? ok(size.value.amount) : size
 }
 
+/** Minor units. Beyond it a slip of the finger: no food costs so much in any currency. */
+const mostMinor = 1_000_000_000
+export type PriceRefusal =
+  | NumberRefusal
+  | { readonly why: 'priceOutOfRange' | 'currencyUnknown' }
+  /** In the currency's own unit. */
+  | { readonly why: 'priceTooLarge'; readonly most: number }
+
 /** @param digits decimal places its currency has: 2 for pence, 0 for yen */
-export const readPrice = (
-  typed: string,
-  currency: string,
-  digits: number,
-): Result<Price, NumberRefusal | { readonly why: 'priceOutOfRange' } | { readonly why: 'currencyUnknown' }> => {
+export const readPrice = (typed: string, currency: string, digits: number): Result<Price, PriceRefusal> => {
   const number = readNumber(typed)
   if (!number.ok) return number
   const minor = Math.round(number.value * 10 ** digits)
-  if (!(number.value > 0 && minor <= 1_000_000_000)) return refuse({ why: 'priceOutOfRange' })
+  if (minor < 1) return refuse({ why: 'priceOutOfRange' })
+  if (minor > mostMinor) return refuse({ why: 'priceTooLarge', most: mostMinor / 10 ** digits })
   const code = currency.trim().toUpperCase()
   return /^[A-Z]{3}$/.test(code) ? ok({ minor, currency: code }) : refuse({ why: 'currencyUnknown' })
 }

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest'
 import {
+  couldBeShared,
+  coverInTime,
   day,
   doseToFreeze,
   fedSince,
@@ -8,6 +10,7 @@ import {
   type PlanId,
   plannedUntil,
   portionsCover,
+  smallestDose,
   usualWell,
   type World,
   wouldMake,
@@ -75,7 +78,7 @@ test('150 mL left, less the residue, make 145 portions', () => {
     planOf({ first: '2027-03-02', amount: 1 }),
     bottleOf({ holds: 150, received: '2027-01-12', opened: '2027-01-20' }),
   )
-  expect(made(world())).toEqual({ portions: 145, each: 1_000, nights: 290 })
+  expect(made(world())).toEqual({ portions: 145, each: 1_000, nights: 290, couldBeShared: false })
 })
 
 test('portions are made for the smallest dose planned, else for the low end of the range', () => {
@@ -87,6 +90,38 @@ test('portions are made for the smallest dose planned, else for the low end of t
   )
   expect(doseToFreeze(both.world(), greenFood, now)).toEqual({ dose: 400, mark: 100 })
   expect(doseToFreeze(given(lab).world(), greenFood, now)).toEqual({ dose: 1_000, mark: 50 })
+})
+
+const withNano = (first: number, second: number) =>
+  given(
+    lab,
+    tankOf(cockle, usGal(8), { pipetteMark: mL(0.01) }),
+    planOf({ first: '2027-03-02', amount: first, tank: longGallery }),
+    planOf({ first: '2027-03-02', amount: second, tank: cockle, plan: cocklePlan }),
+  ).world()
+
+test('a dose too small to meter into a well is not what portions are made for, unless every dose is', () => {
+  expect(doseToFreeze(withNano(1.1, 0.08), greenFood, now)).toMatchObject({ dose: 1_100 })
+  expect(doseToFreeze(withNano(1.1, 0.25), greenFood, now)).toMatchObject({ dose: 250 })
+  expect(doseToFreeze(withNano(0.12, 0.08), greenFood, now)).toMatchObject({ dose: 120 })
+})
+
+test('a tank that takes a twelfth of a portion still thaws a whole one, unless it is shared', () => {
+  const world = withNano(1, 0.08)
+  expect(portionsCover(world, greenFood, { each: mL(1), count: 50 }, now)).toBe(50)
+  expect(couldBeShared(world, greenFood, mL(1), now)).toBe(true)
+  expect(couldBeShared(withNano(1, 0.5), greenFood, mL(1), now)).toBe(false)
+  expect(smallestDose(world, greenFood, now)).toBe(80)
+  expect(smallestDose(given(lab).world(), greenFood, now)).toBeUndefined()
+})
+
+test('no stock is food for longer than it is good, its last good day included', () => {
+  const [today, until] = [day('2027-03-01'), day('2027-03-10')]
+  expect(coverInTime(842, until, today)).toEqual({ nights: 10, toLastGood: true })
+  expect(coverInTime(10, until, today)).toEqual({ nights: 10, toLastGood: false })
+  expect(coverInTime(842, undefined, today)).toEqual({ nights: 842, toLastGood: false })
+  expect(coverInTime(842, day('2027-02-27'), today)).toEqual({ nights: 0, toLastGood: true })
+  expect(coverInTime(undefined, until, today)).toBeUndefined()
 })
 
 test('what a food has done is counted from the first night it was given', () => {

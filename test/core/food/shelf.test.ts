@@ -109,5 +109,8 @@ test('a price is whole coins of a currency with a name', () => {
   expect(done(readPrice('34,50', 'gbp', 2))).toEqual({ minor: 3450, currency: 'GBP' })
   expect(done(readPrice('1200', 'JPY', 0))).toEqual({ minor: 1200, currency: 'JPY' })
   expect(refusalOf(readPrice('0', 'GBP', 2))).toEqual({ why: 'priceOutOfRange' })
+  expect(refusalOf(readPrice('0.004', 'GBP', 2))).toEqual({ why: 'priceOutOfRange' })
+  expect(done(readPrice('1000000000', 'JPY', 0))).toEqual({ minor: 1_000_000_000, currency: 'JPY' })
+  expect(refusalOf(readPrice('10000001', 'GBP', 2))).toEqual({ why: 'priceTooLarge', most: 10_000_000 })
   expect(refusalOf(readPrice('12', 'pounds', 2))).toEqual({ why: 'currencyUnknown' })
 })
