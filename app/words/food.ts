@@ -1,18 +1,21 @@
 /** What the food room says: what there is, how long it lasts, whether it is too late to freeze. */
-import type {
-  Bottle,
-  Cost,
-  Day,
-  FoodDescribed,
-  FreezingWindow,
-  Lasts,
-  Lot,
-  Microlitres,
-  Moment,
-  OnHand,
-  Source,
-  World,
-  WouldMake,
+import {
+  type Bottle,
+  type Cost,
+  type Day,
+  type FoodDescribed,
+  type FreezingWindow,
+  type InTime,
+  type Lasts,
+  type Lot,
+  type Microlitres,
+  type Moment,
+  type OnHand,
+  type Source,
+  smallestDose,
+  type TrayNow,
+  type World,
+  type WouldMake,
 } from '../../core/index.ts'
 import { aboutHowLong, dayWords, monthWords } from './dates.ts'
 import { dosesWords } from './entries.ts'
@@ -39,13 +42,14 @@ export const lastsSentence = (food: FoodDescribed, has: OnHand, lasts: Lasts | u
   return amount === '' ? `${what}: f${bare}` : `${what}, too little for a dose. F${bare}`
 }
 
-/** What passes its last good day on the way; crumbs of less than a dose are not worth a word. */
+/** What passes its last good day on the way; what is too little for a dose is not worth a word. */
 export const wastedWords = (wasted: readonly Source[], world: World, now: Moment, today: Day): string | undefined => {
   const said = wasted.flatMap((source) => {
     if (!source.lastGood || source.lastGood < today) return []
-    return source.from === 'portions'
-      ? [`${portions(source.left)} from ${lotName(world, source.lot)}`]
-      : [`${millilitres(source.left)} from ${bottleName(world, source.bottle, now)}`]
+    if (source.from === 'portions') return [`${portions(source.left)} from ${lotName(world, source.lot)}`]
+    const food = world.bottles.get(source.bottle)?.recorded.food
+    if (food && source.left < (smallestDose(world, food, now) ?? 0)) return []
+    return [`${millilitres(source.left)} from ${bottleName(world, source.bottle, now)}`]
   })
   return said.length > 0 ? `Won’t get used in time: ${list(said)}.` : undefined
 }
@@ -71,17 +75,29 @@ export const freezingHeadline = (
   }
 }
 
+const ifShared = (couldBe: boolean): string => (couldBe ? ' if no portion is shared' : '')
+
 /** "96 portions, about six months". */
-export const makesWords = ({ portions: count, nights: cover }: WouldMake): string => {
+export const makesWords = ({ portions: count, nights: cover, couldBeShared }: WouldMake): string => {
   const long = cover === undefined ? undefined : (aboutHowLong(cover) ?? nights(cover))
-  return long ? `${portions(count)}, ${long}` : portions(count)
+  return long ? `${portions(count)}, ${long}${ifShared(couldBeShared)}` : portions(count)
 }
 
-/** "82 nights of food, about three months". */
-export const coverWords = (cover: number | undefined): string => {
+/**
+ * "82 nights of food, about three months". Undefined where it is past its last good day: it is food for no night then, and
+ * what it was good for is said elsewhere.
+ */
+export const coverWords = (cover: InTime | undefined, couldBeShared = false): string | undefined => {
   if (cover === undefined) return 'no plan uses it yet'
-  const long = aboutHowLong(cover)
-  return long ? `${nights(cover)} of food, ${long}` : `${nights(cover)} of food`
+  if (cover.toLastGood) return cover.nights > 0 ? 'enough to its last good day' : undefined
+  const long = aboutHowLong(cover.nights)
+  return `${nights(cover.nights)} of food${long ? `, ${long}` : ''}${ifShared(couldBeShared)}`
+}
+
+/** "421 portions left, enough to its last good day; good until 7 March 2028." */
+export const leftWords = (left: number, cover: string | undefined, lastGood: Day | undefined, today: Day): string => {
+  const until = lastGood && `${lastGood < today ? 'past since' : 'good until'} ${dayWords(lastGood, today)}`
+  return `${[`${capital(portions(left))} left${cover ? `, ${cover}` : ''}`, until].filter(Boolean).join('; ')}.`
 }
 
 /** "62 doses, 62 mL, since 3 June". */
@@ -90,11 +106,21 @@ export const soFarWords = (doses: number, amount: number, since: Day | undefined
 
 export const costWords = (of: Cost): string => (of === 'notKnown' ? 'price not known' : `${cost(of)} a dose`)
 
+/** The day it came and the day printed on it need no order: old stock is sold. It is said, in case one is a slip. */
+export const printedWords = (useBy: Day, receivedOn: Day | undefined): string | undefined =>
+  receivedOn && useBy < receivedOn ? 'printed date already past when it came' : undefined
+
 /** "frozen 3 June", "frozen about June 2026". */
 export const frozenWords = ({ made }: Lot, today: Day): string =>
   made.kind === 'portionsOnHand' && made.about
     ? `frozen about ${monthWords(made.frozenOn)}`
     : `frozen ${dayWords(made.frozenOn, today)}${made.kind === 'portionsFrozen' && made.late ? ', late' : ''}`
+
+/** Beside a few that are drawn: "And 8 more full trays." */
+export const moreTraysWords = (more: readonly TrayNow[]): string => {
+  const full = more.every(({ holds, rows, columns }) => holds === rows * columns)
+  return `And ${number(more.length)} more ${full ? 'full ' : ''}${more.length === 1 ? 'tray' : 'trays'}.`
+}
 
 /** What a count by hand changes, before it is saved. */
 export const gapWords = (counted: number, book: number): string => {

@@ -1,13 +1,16 @@
 /** Refusals only the food room’s forms make, as sentences; every other goes its usual way. */
-import type { AmountRefusal } from '../../core/index.ts'
-import { number } from './numbers.ts'
+import type { AmountRefusal, MeasureRefusal, PriceRefusal } from '../../core/index.ts'
+import { millilitres, number } from './numbers.ts'
 import { type AnyRefusal, type Reading, refusalText } from './refusals.ts'
 
 export type FieldRefusal =
   | AnyRefusal
   | AmountRefusal
-  | { readonly why: 'priceOutOfRange' | 'currencyUnknown' | 'nameMissing' | 'nameTooLong' | 'trayOutOfRange' }
-  | { readonly why: 'dayMissing' }
+  | MeasureRefusal
+  | PriceRefusal
+  | { readonly why: 'nameMissing' | 'nameTooLong' | 'trayOutOfRange' | 'dayMissing' }
+  /** Nothing, or no whole number, stands where portions are counted. */
+  | { readonly why: 'howMany' }
 
 export const fieldText = (refusal: FieldRefusal, reading: Reading): string => {
   switch (refusal.why) {
@@ -15,6 +18,12 @@ export const fieldText = (refusal: FieldRefusal, reading: Reading): string => {
       return `More than ${number(refusal.most / 1000)} litres of food? Look at the number and its unit again.`
     case 'priceOutOfRange':
       return 'A price is more than 0. If it cost nothing, say that it was free.'
+    case 'priceTooLarge':
+      return `More than ${number(refusal.most)} for one bottle? Look at the price again.`
+    case 'moreThanFull':
+      return `That is more than the bottle holds when full, ${millilitres(refusal.full)}. Is it so?`
+    case 'howMany':
+      return 'How many?'
     case 'currencyUnknown':
       return 'A currency has three letters, such as GBP, EUR or USD.'
     case 'nameMissing':

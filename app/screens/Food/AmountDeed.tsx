@@ -6,6 +6,8 @@ import { Chips } from '../../parts/Chips.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { useDraft } from '../../state/useDraft.ts'
+import type { FieldRefusal } from '../../words/foodRefusals.ts'
+import { millilitres } from '../../words/numbers.ts'
 import { type Reason, reasonOptions } from '../../words/reasons.ts'
 import { type Why, whyOf } from './Deed.tsx'
 import { Refused } from './Refused.tsx'
@@ -20,18 +22,24 @@ type AmountDeedProps = {
   readonly act: string
   readonly reasons: readonly Reason[]
   readonly says: (amount: Microlitres) => string
-  readonly ask: (typed: string, why: Why) => FormAsk
+  readonly ask: (typed: string, why: Why, sure: boolean) => FormAsk
+  /** A refusal that is a question, asked once: it may be so all the same. */
+  readonly doubt?: FieldRefusal['why']
   readonly onDone: (says: string) => void
 }
 
-export const AmountDeed = ({ form, label, question, hint, reasons, onDone, ...props }: AmountDeedProps) => {
+export const AmountDeed = ({ form, label, question, hint, reasons, doubt, onDone, ...props }: AmountDeedProps) => {
   const act = useAct()
   const [times, setTimes] = useState(0)
-  const { fields, change, clear } = useDraft(form, { amount: '', reason: '' })
+  const { fields, change: type, clear } = useDraft(form, { amount: '', reason: '' })
+  const change = (changed: Partial<typeof fields>) => {
+    act.reset()
+    type(changed)
+  }
   const known = reasons.find((reason) => reason === fields.reason) ?? null
-  const doIt = async () => {
-    const read = readMillilitres(fields.amount)
-    if (!(await act.send(props.ask(fields.amount, whyOf(known))))) return
+  const read = readMillilitres(fields.amount)
+  const doIt = async (sure = false) => {
+    if (!(await act.send(props.ask(fields.amount, whyOf(known), sure)))) return
     await clear()
     setTimes(times + 1)
     if (read.ok) onDone(props.says(read.value))
@@ -53,9 +61,17 @@ export const AmountDeed = ({ form, label, question, hint, reasons, onDone, ...pr
           value={known}
           onChange={(reason) => change({ reason: reason ?? '' })}
         />
-        <Refused act={act} />
+        <Refused act={act}>
+          {doubt !== undefined && act.refusal?.why === doubt && read.ok && (
+            <Actions>
+              <Button kind="quiet" waiting={act.busy} onAct={() => doIt(true)}>
+                It is so: {millilitres(read.value)}
+              </Button>
+            </Actions>
+          )}
+        </Refused>
         <Actions>
-          <Button onAct={doIt} waiting={act.busy}>
+          <Button onAct={() => doIt()} waiting={act.busy}>
             {props.act}
           </Button>
         </Actions>

@@ -27,6 +27,7 @@ export const BottleCard = ({ id }: { readonly id: BottleId }) => {
   const reading = useReading()
   const { world, now, today } = reading
   const [said, setSaid] = useState('')
+  const [pricing, setPricing] = useState(0)
   const bottle = world.bottles.get(id)
   const food = bottle && foodAt(world, bottle.recorded.food, now)
   if (!bottle || !food) return <NotHere title="A bottle" says="This bottle is not on record." />
@@ -50,8 +51,22 @@ export const BottleCard = ({ id }: { readonly id: BottleId }) => {
         )}
       </div>
       <Section title="About this bottle">
-        <BottleFacts bottle={bottle} food={food} lastGood={lastGood} status={status} />
-        <BottleCorrect bottle={id} onDone={setSaid} />
+        <BottleFacts
+          bottle={bottle}
+          food={food}
+          lastGood={lastGood}
+          status={status}
+          onPrice={() => setPricing(pricing + 1)}
+        />
+        <BottleCorrect
+          key={pricing}
+          bottle={id}
+          priceFirst={pricing > 0}
+          onDone={(says) => {
+            setPricing(0)
+            setSaid(says)
+          }}
+        />
       </Section>
     </Page>
   )

@@ -10,11 +10,12 @@ import {
   plannedUntil,
   usableLiquid,
 } from '../../../core/index.ts'
+import { LinkButton } from '../../parts/Actions.tsx'
 import { type Fact, Facts } from '../../parts/Facts.tsx'
 import { dayInFull } from '../../words/dates.ts'
-import { costWords, lifeWords } from '../../words/food.ts'
+import { costWords, lifeWords, printedWords } from '../../words/food.ts'
 import { placeName } from '../../words/names.ts'
-import { bottleUnits, millilitres, number, price } from '../../words/numbers.ts'
+import { bottleUnits, capital, millilitres, number, price } from '../../words/numbers.ts'
 import { useReading } from '../useReading.ts'
 
 type BottleFactsProps = {
@@ -22,24 +23,35 @@ type BottleFactsProps = {
   readonly food: FoodDescribed
   readonly lastGood: Day | undefined
   readonly status: string
+  readonly onPrice: () => void
 }
 
 const onDay = (day: Day | undefined): string => (day ? dayInFull(day) : 'not known')
 
 const why = (bottle: Bottle, food: FoodDescribed, lastGood: Day | undefined): string | undefined => {
-  const { useBy } = bottle.recorded
+  const { useBy, receivedOn } = bottle.recorded
   if (!lastGood) return undefined
-  if (useBy === lastGood) return bottle.openedOn ? 'The date printed on it.' : 'The date printed on it, unopened.'
+  if (useBy === lastGood) {
+    const past = printedWords(useBy, receivedOn)
+    return `The date printed on it${bottle.openedOn ? '' : ', unopened'}.${past ? ` ${capital(past)}.` : ''}`
+  }
   return lifeWords(bottle, food)
 }
 
-export const BottleFacts = ({ bottle, food, lastGood, status }: BottleFactsProps) => {
+export const BottleFacts = ({ bottle, food, lastGood, status, onPrice }: BottleFactsProps) => {
   const { world, now } = useReading()
   const { recorded, openedOn } = bottle
   const { value, unit } = recorded.size
   const usable = usableLiquid(bottle, food)
   const { amount } = lastGood ? plannedUntil(world, food.food, lastGood, now) : { amount: 0 }
   const { dose } = doseToFreeze(world, food.food, now)
+  const cost = costPerDose(bottle, food, dose)
+  const priceNote =
+    recorded.price === undefined ? (
+      <LinkButton onAct={onPrice}>Add its price</LinkButton>
+    ) : typeof cost === 'object' ? (
+      costWords(cost)
+    ) : undefined
   const facts: readonly Fact[] = [
     { term: 'Left', fact: `${recorded.about ? 'about ' : ''}${millilitres(liquidLeft(bottle))}` },
     {
@@ -61,7 +73,7 @@ export const BottleFacts = ({ bottle, food, lastGood, status }: BottleFactsProps
       fact: onDay(lastGood),
       note: [`${status}.`, why(bottle, food, lastGood)].filter(Boolean).join(' '),
     },
-    { term: 'Price', fact: price(recorded.price), note: costWords(costPerDose(bottle, food, dose)) },
+    { term: 'Price', fact: price(recorded.price), note: priceNote },
     { term: 'Frozen so far', fact: millilitres(bottle.frozen) },
     { term: 'Fed so far', fact: millilitres(bottle.fed) },
     ...(bottle.gone > 0 ? [{ term: 'Spilt or thrown away', fact: millilitres(bottle.gone) }] : []),

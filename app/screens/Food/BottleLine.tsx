@@ -1,6 +1,7 @@
 /** A bottle on a shelf: what is left in it, and whether it is too late to freeze. */
 import {
   type BottleShelved,
+  coverInTime,
   freezingWindow,
   liquidCover,
   mostPerWell,
@@ -21,7 +22,7 @@ export const BottleLine = ({ line, first, reading }: BottleLineProps) => {
   const { value, unit } = bottle.recorded.size
   const makes = wouldMake(world, bottle, mostPerWell(usualWell), now)
   const headline = freezingHeadline(freezingWindow(bottle, food, today), usable, makes, today)
-  const cover = liquidCover(world, food.food, usable, now)
+  const cover = coverWords(coverInTime(liquidCover(world, food.food, usable, now), lastGood, today))
   return (
     <a className="shelf-line" href={`#/food/bottle/${bottle.id}`}>
       <span className="shelf-count">
@@ -42,7 +43,7 @@ export const BottleLine = ({ line, first, reading }: BottleLineProps) => {
         )}
         <span className="shelf-facts">
           {capital(keepingWords(keeping, lastGood, reading))}
-          {!headline && `; ${coverWords(cover)}`}
+          {!headline && cover && `; ${cover}`}
           {bottle.openedOn === undefined && ', still sealed'}.
         </span>
       </span>

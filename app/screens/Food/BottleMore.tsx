@@ -2,11 +2,11 @@
 import { isDay } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { DayField } from '../../parts/DayField.tsx'
-import { Field } from '../../parts/Field.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
-import { NumberField } from '../../parts/NumberField.tsx'
 import { dayWords } from '../../words/dates.ts'
+import { printedWords } from '../../words/food.ts'
 import { useReading } from '../useReading.ts'
+import { BottlePrice } from './BottlePrice.tsx'
 import type { BottleQuestionsProps } from './BottleQuestions.tsx'
 import type { BottleFields } from './bottleFields.ts'
 import { echo } from './dayFields.ts'
@@ -19,10 +19,17 @@ const summary = ({ receivedOn, seal, openedOn }: BottleFields, today: Parameters
   return `Came ${word(receivedOn)}, ${seal === 'sealed' ? 'still sealed' : `opened ${word(openedOn)}`}. Dates, price, place`
 }
 
-export const BottleMore = ({ fields, change, act, mending = false }: BottleQuestionsProps) => {
+/** A slip of the year shows here; old stock is sold too, and is only told. */
+const printedEcho = ({ useBy, receivedOn }: BottleFields): string | undefined => {
+  const day = echo(useBy)
+  const says = isDay(useBy) && isDay(receivedOn) ? printedWords(useBy, receivedOn) : undefined
+  return says ? `${day}: ${says}.` : day
+}
+
+export const BottleMore = ({ fields, change, act, mending = false, priceFirst = false }: BottleQuestionsProps) => {
   const { world, now, today } = useReading()
   const food = foodsKnown(world, now).find((known) => known.food === fields.food)
-  const wrong = ['receivedOn', 'openedOn', 'bottledOn', 'useBy', 'days', 'price', 'placeName'].some(act.wrong)
+  const wrong = ['receivedOn', 'openedOn', 'bottledOn', 'useBy', 'price', 'currency', 'placeName'].some(act.wrong)
   return (
     <MoreExact label={summary(fields, today)} open={mending || wrong}>
       <DayField
@@ -53,7 +60,7 @@ export const BottleMore = ({ fields, change, act, mending = false }: BottleQuest
           onChange={(openedOn) => change({ openedOn })}
         />
       )}
-      {food?.countsFrom === 'bottling' && (
+      {(food?.countsFrom === 'bottling' || fields.bottledOn !== '') && (
         <DayField
           label="Bottled on"
           hint="Its life in the fridge counts from this day."
@@ -68,37 +75,11 @@ export const BottleMore = ({ fields, change, act, mending = false }: BottleQuest
         label="Use-by date printed on it"
         hint="If there is one. The earlier day wins."
         value={fields.useBy}
-        echo={echo(fields.useBy)}
+        echo={printedEcho(fields)}
         error={act.wrong('useBy')}
         onChange={(useBy) => change({ useBy })}
       />
-      <Choice
-        label="What did it cost?"
-        options={[
-          { value: 'price', label: 'A price' },
-          { value: 'free', label: 'It was free' },
-          { value: 'notKnown', label: 'Not known' },
-        ]}
-        value={fields.paid}
-        onChange={(paid) => change({ paid })}
-      />
-      {fields.paid === 'price' && (
-        <>
-          <NumberField
-            label="Price"
-            value={fields.price}
-            unit={fields.currency.toUpperCase()}
-            error={act.wrong('price')}
-            onChange={(price) => change({ price })}
-          />
-          <Field
-            label="Currency"
-            hint="Three letters, such as GBP, EUR or USD."
-            value={fields.currency}
-            onChange={(currency) => change({ currency })}
-          />
-        </>
-      )}
+      <BottlePrice fields={fields} change={change} act={act} begin={priceFirst} />
       <PlaceField door="fridge" fields={fields} onChange={change} act={act} />
     </MoreExact>
   )

@@ -4,10 +4,12 @@ import { Actions, Button } from '../../parts/Actions.tsx'
 import { Form } from '../../parts/Form.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { useDraft } from '../../state/useDraft.ts'
+import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
 import { BottleQuestions } from './BottleQuestions.tsx'
 import { bottleAnswer } from './bottleAnswer.ts'
 import { asLastOf, type BottleFields, newBottleFields } from './bottleFields.ts'
+import { NotNow } from './NotNow.tsx'
 import { PickField } from './PickField.tsx'
 import { Refused } from './Refused.tsx'
 import { logBottle } from './readBottle.ts'
@@ -17,7 +19,8 @@ export const BottleNew = () => {
   const reading = useReading()
   const [, go] = useLocation()
   const act = useAct()
-  const { fields, change: type, clear } = useDraft('bottle', newBottleFields(reading.world, reading.today, reading.now))
+  const first = newBottleFields(reading.world, reading.today, reading.now)
+  const { fields, change: type, clear, restoredFrom } = useDraft('bottle', first)
   const change = (changed: Partial<BottleFields>) => {
     act.reset()
     type(changed)
@@ -30,6 +33,7 @@ export const BottleNew = () => {
   return (
     <Page title="A bottle comes home" answer={bottleAnswer(fields, reading)}>
       <Form onSend={save}>
+        <Unfinished {...reading} since={restoredFrom} onFresh={clear} />
         <PickField
           fields={fields}
           act={act}
@@ -41,7 +45,7 @@ export const BottleNew = () => {
           <Button submit waiting={act.busy}>
             Put it on record
           </Button>
-          <a href="#/food">Not now</a>
+          <NotNow clear={clear} />
         </Actions>
       </Form>
     </Page>

@@ -5,7 +5,6 @@ import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
 import { bottleUnitOptions } from '../../words/numbers.ts'
 import { BottleMore } from './BottleMore.tsx'
 import type { BottleFields } from './bottleFields.ts'
-import { Refused } from './Refused.tsx'
 import type { Act } from './useAct.ts'
 
 export type BottleQuestionsProps = {
@@ -14,9 +13,11 @@ export type BottleQuestionsProps = {
   readonly act: Act
   /** The bottle is on record: what was in it then is asked, not what is left. */
   readonly mending?: boolean
+  /** It is opened for its price. */
+  readonly priceFirst?: boolean
 }
 
-export const BottleQuestions = ({ fields, change, act, mending = false }: BottleQuestionsProps) => (
+export const BottleQuestions = ({ fields, change, act, mending = false, priceFirst = false }: BottleQuestionsProps) => (
   <>
     <UnitNumberField
       label="How large is the bottle?"
@@ -57,7 +58,6 @@ export const BottleQuestions = ({ fields, change, act, mending = false }: Bottle
         error={act.wrong('amount')}
       />
     )}
-    <BottleMore fields={fields} change={change} act={act} mending={mending} />
-    <Refused act={act} at="days" />
+    <BottleMore fields={fields} change={change} act={act} mending={mending} priceFirst={priceFirst} />
   </>
 )

@@ -10,7 +10,8 @@ import { type Reason, reasonOptions } from '../../words/reasons.ts'
 import { whyOf } from './Deed.tsx'
 import type { LotDeedProps } from './LotActs.tsx'
 import { Refused } from './Refused.tsx'
-import { placed, useAct } from './useAct.ts'
+import { mostPortions } from './trays.ts'
+import { placed, trouble, useAct } from './useAct.ts'
 
 export const CountAgain = ({ lot, onDone }: LotDeedProps) => {
   const [times, setTimes] = useState(0)
@@ -26,6 +27,9 @@ export const CountAgain = ({ lot, onDone }: LotDeedProps) => {
     </MoreExact>
   )
 }
+
+/** More than any freezer holds beside people’s food. */
+const mostTrays = 999
 
 /** How the book thinks the trays stand: what she counts from. */
 const byTheBook = (lot: Lot) => {
@@ -45,8 +49,13 @@ const CountPanel = ({ lot, onDone }: LotDeedProps) => {
   const full = typedFull === undefined ? (book?.full ?? 0) : typedFull
   const open = typedOpen === undefined ? (book?.open ?? left) : typedOpen
   const [reason, setReason] = useState<Reason | null>(null)
-  const counted = book ? countTrays(full ?? 0, book.wells, open ?? 0) : (open ?? 0)
+  const counted = full === null || open === null ? undefined : book ? countTrays(full, book.wells, open) : open
+  const change = (set: (count: number | null) => void) => (count: number | null) => {
+    act.reset()
+    set(count)
+  }
   const save = async () => {
+    if (counted === undefined) return act.send(() => trouble(full === null ? 'full' : 'count', { why: 'howMany' }))
     const saved = await act.send((world, { now }) =>
       placed(countPortions(world, { lot: lot.id, counted, ...whyOf(reason) }, now), 'count'),
     )
@@ -59,20 +68,23 @@ const CountPanel = ({ lot, onDone }: LotDeedProps) => {
           label={`Full trays of ${book.wells}`}
           fewer="One tray fewer"
           more="One tray more"
+          max={Math.max(mostTrays, book.full)}
           value={full}
-          onChange={setFull}
+          onChange={change(setFull)}
+          error={act.wrong('full')}
         />
       )}
       <CountField
         label={book ? 'Left in the open tray' : 'How many are there?'}
         fewer="One fewer"
         more="One more"
+        max={book ? Math.max(book.wells, book.open) : Math.max(mostPortions, left)}
         value={open}
-        onChange={setOpen}
+        onChange={change(setOpen)}
         error={act.wrong('count')}
       />
-      <p>{gapWords(counted, left)}</p>
-      {counted !== left && (
+      {counted !== undefined && <p>{gapWords(counted, left)}</p>}
+      {counted !== undefined && counted !== left && (
         <Chips
           label="Why? It may be skipped."
           options={reasonOptions('miscounted', 'broken', 'notNoted', 'givenAway')}
@@ -82,7 +94,7 @@ const CountPanel = ({ lot, onDone }: LotDeedProps) => {
       )}
       <Refused act={act} />
       <Actions>
-        <Button onAct={save} waiting={act.busy}>
+        <Button onAct={() => void save()} waiting={act.busy}>
           Save the count
         </Button>
       </Actions>

@@ -7,7 +7,7 @@ import { MoreExact } from '../../parts/MoreExact.tsx'
 import { type Reason, reasonOptions } from '../../words/reasons.ts'
 import { type Why, whyOf } from './Deed.tsx'
 import { Refused } from './Refused.tsx'
-import { type FormAsk, useAct } from './useAct.ts'
+import { type FormAsk, trouble, useAct } from './useAct.ts'
 
 type CountDeedProps = {
   readonly label: string
@@ -22,28 +22,32 @@ type CountDeedProps = {
   readonly onDone: (says: string) => void
 }
 
-export const CountDeed = ({ label, ...panel }: CountDeedProps) => {
+export const CountDeed = (panel: CountDeedProps) => {
   const [times, setTimes] = useState(0)
   const onDone = (says: string) => {
     setTimes(times + 1)
     panel.onDone(says)
   }
   return (
-    <MoreExact key={times} label={label}>
+    <MoreExact key={times} label={panel.label}>
       <Panel {...panel} onDone={onDone} />
     </MoreExact>
   )
 }
 
-const Panel = ({ question, start, most, reasons, after, ask, onDone, ...says }: Omit<CountDeedProps, 'label'>) => {
+const Panel = ({ label, question, start, most, reasons, after, ask, onDone, ...says }: CountDeedProps) => {
   const act = useAct()
   const [typed, setTyped] = useState<number | null>()
   const [reason, setReason] = useState<Reason | null>(null)
   // Untouched, it goes along with what another phone has taken meanwhile.
-  const value = typed === undefined ? start : typed
-  const count = value ?? 0
+  const count = typed === undefined ? start : typed
+  const change = (typedNow: number | null) => {
+    act.reset()
+    setTyped(typedNow)
+  }
   const doIt = async () => {
-    if (await act.send(ask(count, whyOf(reason)))) onDone(after(count))
+    if (count === null) await act.send(() => trouble('count', { why: 'howMany' }))
+    else if (await act.send(ask(count, whyOf(reason)))) onDone(after(count))
   }
   return (
     <div className="food-act">
@@ -53,16 +57,16 @@ const Panel = ({ question, start, most, reasons, after, ask, onDone, ...says }: 
         more="One more"
         min={1}
         max={most}
-        value={value}
-        onChange={setTyped}
+        value={count}
+        onChange={change}
         error={act.wrong('count')}
       />
-      <p>{after(count)}</p>
+      {count !== null && <p>{after(count)}</p>}
       <Chips label="Why? It may be skipped." options={reasonOptions(...reasons)} value={reason} onChange={setReason} />
       <Refused act={act} />
       <Actions>
         <Button onAct={doIt} waiting={act.busy}>
-          {says.act(count)}
+          {count === null ? label : says.act(count)}
         </Button>
       </Actions>
     </div>

@@ -2,6 +2,7 @@
 import {
   type Bottle,
   type BottleId,
+  couldBeShared,
   type FoodDescribed,
   foodAt,
   freezingWindow,
@@ -13,6 +14,7 @@ import { Page } from '../../parts/Page.tsx'
 import { useDraft } from '../../state/useDraft.ts'
 import { freezingHeadline } from '../../words/food.ts'
 import { bottleName } from '../../words/names.ts'
+import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
 import { FreezeMade } from './FreezeMade.tsx'
 import { FreezePlanned } from './FreezePlanned.tsx'
@@ -29,7 +31,8 @@ export const Freeze = ({ id }: { readonly id: BottleId }) => {
 }
 
 const FreezePage = ({ bottle, food }: { readonly bottle: Bottle; readonly food: FoodDescribed }) => {
-  const { world, now, today } = useReading()
+  const reading = useReading()
+  const { world, now, today } = reading
   const draft = useDraft(`freeze/${bottle.id}`, freezeFields(world, today, now))
   const of = { world, bottle, food, today, now }
   const read = readPlan(draft.fields, of)
@@ -38,6 +41,7 @@ const FreezePage = ({ bottle, food }: { readonly bottle: Bottle; readonly food: 
     portions: plan.plan.portions,
     each: plan.portion,
     nights: portionsCover(world, food.food, { each: plan.portion, count: plan.plan.portions }, now),
+    couldBeShared: couldBeShared(world, food.food, plan.portion, now),
   }
   const window = freezingWindow(bottle, food, today)
   return (
@@ -48,6 +52,7 @@ const FreezePage = ({ bottle, food }: { readonly bottle: Bottle; readonly food: 
         `${food.name} is not promised a life in the freezer.`
       }
     >
+      <Unfinished {...reading} since={draft.restoredFrom} onFresh={draft.clear} />
       <FreezePlanned of={of} read={read} fields={draft.fields} change={draft.change} />
       <Notice kind="caution">
         Keep it apart from people’s food: its own trays, its own pipette, a label that says so. Squeeze the air out of

@@ -17,6 +17,7 @@ import type { FreezeFields } from './freezeFields.ts'
 import { PlaceField } from './PlaceField.tsx'
 import type { FreezeOf, PlanRead } from './readFreezing.ts'
 import { type Confirmed, eachTyped, madeTyped, recordMade } from './readMade.ts'
+import { mostPortions } from './trays.ts'
 import { useAct } from './useAct.ts'
 
 type FreezeMadeProps = {
@@ -61,8 +62,9 @@ export const FreezeMade = ({ of, plan, draft }: FreezeMadeProps) => {
           hint={plan && `Planned: ${plan.plan.portions}. Count what you have.`}
           fewer="One fewer"
           more="One more"
+          max={mostPortions}
           value={madeTyped(fields, plan)}
-          onChange={(made) => change({ made: made ?? 0 })}
+          onChange={(made) => change({ made })}
           error={act.wrong('made')}
         />
         <NumberField

@@ -10,9 +10,11 @@ import { NumberField } from '../../parts/NumberField.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { newId } from '../../state/ids.ts'
 import { useDraft } from '../../state/useDraft.ts'
+import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
 import { KeepingQuestions } from './KeepingQuestions.tsx'
 import { figureFields, type KindFields, knownKindFields, newKindFields } from './kindFields.ts'
+import { NotNow } from './NotNow.tsx'
 import { kindOptions } from './PickField.tsx'
 import { RangeQuestions } from './RangeQuestions.tsx'
 import { Refused } from './Refused.tsx'
@@ -26,7 +28,8 @@ export type KindQuestionsProps = {
 }
 
 export const KindForm = ({ id }: { readonly id: FoodId }) => {
-  const { world, now } = useReading()
+  const reading = useReading()
+  const { world, now } = reading
   const [, go] = useLocation()
   const act = useAct()
   const known = foodAt(world, id, now)
@@ -34,6 +37,7 @@ export const KindForm = ({ id }: { readonly id: FoodId }) => {
     fields,
     change: type,
     clear,
+    restoredFrom,
   } = useDraft(`food/${id}`, known ? knownKindFields(known) : newKindFields(newId<FoodId>()))
   const change = (changed: Partial<KindFields>) => {
     act.reset()
@@ -53,6 +57,7 @@ export const KindForm = ({ id }: { readonly id: FoodId }) => {
       }
     >
       <Form onSend={save}>
+        <Unfinished {...reading} since={restoredFrom} onFresh={clear} />
         <Field
           label="What do you call it?"
           value={fields.name}
@@ -83,7 +88,7 @@ export const KindForm = ({ id }: { readonly id: FoodId }) => {
           <Button submit waiting={act.busy}>
             {known ? 'Save its figures' : 'Put it on record'}
           </Button>
-          <a href="#/food">Not now</a>
+          <NotNow clear={clear} />
         </Actions>
       </Form>
     </Page>

@@ -19,12 +19,13 @@ export const MeasureLiquid = ({ bottle, onDone }: BottleDeedProps) => (
     reasons={measuring}
     onDone={onDone}
     says={(amount) => `${millilitres(amount)} left, measured.`}
-    ask={(typed, why) =>
+    doubt="moreThanFull"
+    ask={(typed, why, sure) =>
       (world, { now }) => {
         const left = placed(readMillilitres(typed), 'amount')
-        return left.ok
-          ? placed(measureLiquid(world, { bottle: bottle.id, left: left.value, ...why }, now), 'amount')
-          : left
+        if (!left.ok) return left
+        const measured = measureLiquid(world, { bottle: bottle.id, left: left.value, sure, ...why }, now)
+        return placed(measured, { notPositive: 'amount' })
       }}
   />
 )

@@ -1,19 +1,29 @@
 /** One lot of portions: her own trays, thinning, and what may be done at the freezer. */
 import { useState } from 'react'
-import { foodAt, keeping, type LotId, lotLastGood, portionsCover, portionsLeft, tonight } from '../../../core/index.ts'
+import {
+  couldBeShared,
+  coverInTime,
+  foodAt,
+  keeping,
+  type LotId,
+  lotLastGood,
+  portionsCover,
+  portionsLeft,
+  tonight,
+} from '../../../core/index.ts'
 import { Facts } from '../../parts/Facts.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
-import { dayInFull, dayWords } from '../../words/dates.ts'
-import { coverWords, frozenWords } from '../../words/food.ts'
+import { dayInFull } from '../../words/dates.ts'
+import { coverWords, frozenWords, leftWords } from '../../words/food.ts'
 import { keepingWords, placeName } from '../../words/names.ts'
 import { capital, millilitres, number, portions } from '../../words/numbers.ts'
 import { useReading } from '../useReading.ts'
 import { BagLabel } from './BagLabel.tsx'
 import { LotActs } from './LotActs.tsx'
-import { LotTrays } from './LotTrays.tsx'
+import { FullTrays, OpenTray } from './LotTrays.tsx'
 import { NotHere } from './NotHere.tsx'
 
 export const LotCard = ({ id }: { readonly id: LotId }) => {
@@ -27,7 +37,8 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
   const left = portionsLeft(lot)
   const lastGood = lotLastGood(lot, food)
   const status = capital(keepingWords(keeping(lastGood, today, 'freezer'), lastGood, reading))
-  const cover = portionsCover(world, food.food, { each, count: left }, now)
+  const inTime = coverInTime(portionsCover(world, food.food, { each, count: left }, now), lastGood, today)
+  const cover = coverWords(inTime, couldBeShared(world, food.food, each, now))
   const first = tonight(world, now).some(
     ({ servings: [next] }) => next?.taken.from === 'portions' && next.taken.lot === id,
   )
@@ -46,14 +57,15 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
       answer={
         left === 0
           ? 'No portions left in here.'
-          : `${capital(portions(left))} left, ${coverWords(cover)}${lastGood ? `; good until ${dayWords(lastGood, today)}` : ''}.${first ? ' Take this first.' : ''}`
+          : `${leftWords(left, cover, lastGood, today)}${first ? ' Take this first.' : ''}`
       }
     >
-      <LotTrays lot={lot} />
+      <OpenTray lot={lot} />
       <div>
         <output className="said">{said}</output>
         <LotActs lot={lot} onDone={setSaid} />
       </div>
+      <FullTrays lot={lot} />
       <Section title="About these portions">
         <Facts facts={facts} />
         <MoreExact label="What to write on the bag">

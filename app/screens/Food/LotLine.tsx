@@ -1,5 +1,5 @@
 /** Portions on a shelf: the count first, and large. */
-import { type LotShelved, portionsCover } from '../../../core/index.ts'
+import { couldBeShared, coverInTime, type LotShelved, portionsCover } from '../../../core/index.ts'
 import { coverWords, frozenWords } from '../../words/food.ts'
 import { keepingWords } from '../../words/names.ts'
 import { capital, millilitres, number } from '../../words/numbers.ts'
@@ -10,19 +10,21 @@ type LotLineProps = { readonly line: LotShelved; readonly first: boolean; readon
 export const LotLine = ({ line, first, reading }: LotLineProps) => {
   const { lot, food, left, lastGood, keeping } = line
   const { world, now, today } = reading
-  const cover = portionsCover(world, food.food, { each: lot.made.each, count: left }, now)
+  const { each } = lot.made
+  const inTime = coverInTime(portionsCover(world, food.food, { each, count: left }, now), lastGood, today)
+  const cover = coverWords(inTime, couldBeShared(world, food.food, each, now))
   return (
     <a className="shelf-line" href={`#/food/lot/${lot.id}`}>
       <span className="shelf-count">
         {number(left)}
-        <small>of {millilitres(lot.made.each)}</small>
+        <small>of {millilitres(each)}</small>
       </span>
       <span>
         <span className="shelf-name">{lot.made.mark}</span>
         {first && <span className="shelf-first"> · take this first</span>}
         <br />
         <span className="shelf-facts">
-          {food.name}, {coverWords(cover)}. {capital(keepingWords(keeping, lastGood, reading))};{' '}
+          {[food.name, cover].filter(Boolean).join(', ')}. {capital(keepingWords(keeping, lastGood, reading))};{' '}
           {frozenWords(lot, today)}.
         </span>
       </span>

@@ -12,22 +12,26 @@ import { Page } from '../../parts/Page.tsx'
 import { useDraft } from '../../state/useDraft.ts'
 import { dayInFull, monthsBack } from '../../words/dates.ts'
 import { portions } from '../../words/numbers.ts'
+import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
 import { echo } from './dayFields.ts'
 import { keptOptions } from './FreezeMade.tsx'
 import { type LotFields, lotFields, monthsOffered } from './lotFields.ts'
+import { NotNow } from './NotNow.tsx'
 import { PickField } from './PickField.tsx'
 import { PlaceField } from './PlaceField.tsx'
 import { Refused } from './Refused.tsx'
 import { logLot, lotAnswer } from './readLot.ts'
 import { TrayQuestions } from './TrayQuestions.tsx'
+import { mostPortions } from './trays.ts'
 import { useAct } from './useAct.ts'
 
 export const LotNew = () => {
-  const { world, now, today } = useReading()
+  const reading = useReading()
+  const { world, now, today } = reading
   const [, go] = useLocation()
   const act = useAct()
-  const { fields, change: type, clear } = useDraft('lot', lotFields(world, today, now))
+  const { fields, change: type, clear, restoredFrom } = useDraft('lot', lotFields(world, today, now))
   const change = (changed: Partial<LotFields>) => {
     act.reset()
     type(changed)
@@ -48,10 +52,13 @@ export const LotNew = () => {
       }
     >
       <Form onSend={save}>
+        <Unfinished {...reading} since={restoredFrom} onFresh={clear} />
         <CountField
+          key={restoredFrom}
           label="How many portions?"
           fewer="One fewer"
           more="One more"
+          max={mostPortions}
           value={fields.made ?? null}
           onChange={(made) => change({ made: made ?? undefined })}
           error={act.wrong('made')}
@@ -111,7 +118,7 @@ export const LotNew = () => {
           <Button submit waiting={act.busy}>
             Put them on record
           </Button>
-          <a href="#/food">Not now</a>
+          <NotNow clear={clear} />
         </Actions>
       </Form>
     </Page>

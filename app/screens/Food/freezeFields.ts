@@ -16,7 +16,8 @@ export type FreezeFields = PlaceFields &
     readonly traysOwned: string
     readonly keep: 'nothing' | 'plan' | 'own'
     readonly keepOwn: string
-    readonly made: number | undefined
+    /** Null: what stands there is no count. */
+    readonly made: number | null | undefined
     readonly each: string | undefined
     readonly frozenOn: string
     readonly mark: string

@@ -1,6 +1,7 @@
 /** What the core makes of a bottle's form. */
 import {
   type BottleAsked,
+  type BottleRefusal,
   correctBottle,
   type FoodDescribed,
   type Microlitres,
@@ -88,16 +89,23 @@ const readDays = (fields: BottleFields): Result<Days, Trouble> => {
   })
 }
 
-const readPaid = ({ price, currency }: BottleFields): Result<Price, Trouble> =>
-  placed(readPrice(price, currency, minorDigits(currency)), 'price')
+const readPaid = ({ price, currency }: BottleFields): Result<Price, Trouble> => {
+  const paid = readPrice(price, currency, minorDigits(currency))
+  return placed(paid, !paid.ok && paid.refusal.why === 'currencyUnknown' ? 'currency' : 'price')
+}
 
-/** Where a refusal of the core belongs. */
-export const bottlePlaces = {
-  sizeNotPositive: 'size',
-  fullOutOfRange: 'full',
-  outOfOrder: 'days',
-  dayNotYet: 'days',
-} as const
+const dayFields = { bottled: 'bottledOn', received: 'receivedOn', opened: 'openedOn', frozen: '' } as const
+
+/** A refusal of the core beside the field it concerns; of two days in the wrong order, the one that should be the later. */
+const beside = <Value>(
+  result: Result<Value, BottleRefusal | { readonly why: 'noSuchBottle' }>,
+): Result<Value, Trouble> => {
+  if (result.ok) return result
+  const { refusal } = result
+  if (refusal.why === 'outOfOrder') return trouble(dayFields[refusal.after], refusal)
+  if (refusal.why === 'dayNotYet') return trouble(dayFields[refusal.which], refusal)
+  return placed(result, { sizeNotPositive: 'size', fullOutOfRange: 'full' })
+}
 
 export const logBottle =
   (fields: BottleFields): FormAsk =>
@@ -106,7 +114,7 @@ export const logBottle =
     if (world.bottles.has(fields.bottle)) return ok([])
     const read = readBottle(fields, world, now)
     if (!read.ok) return read
-    const recorded = placed(recordBottle(read.value.state, read.value.asked, hereIn(world, now)), bottlePlaces)
+    const recorded = beside(recordBottle(read.value.state, read.value.asked, hereIn(world, now)))
     return recorded.ok ? ok([...read.value.facts, ...recorded.value]) : recorded
   }
 
@@ -116,6 +124,6 @@ export const mendBottle =
     const read = readBottle(fields, world, now)
     if (!read.ok) return read
     const { state, asked, facts } = read.value
-    const mended = placed(correctBottle(state, asked, hereIn(world, now)), bottlePlaces)
+    const mended = beside(correctBottle(state, asked, hereIn(world, now)))
     return mended.ok ? ok([...facts, ...mended.value]) : mended
   }

@@ -38,7 +38,8 @@ export const logLot =
   (world, { now }) => {
     // Sent before the app was killed, and restored as a draft since.
     if (world.lots.has(fields.lot)) return ok([])
-    const portions = fields.made ?? 0
+    const portions = fields.made
+    if (portions === undefined) return trouble('made', { why: 'howMany' })
     const each = placed(readMillilitres(fields.each), 'each')
     if (!each.ok) return each
     const when = readWhen(fields)

@@ -20,7 +20,7 @@ export type Confirmed = {
 export const eachTyped = (fields: FreezeFields, plan: PlanRead | undefined): string =>
   fields.each ?? (plan ? asTyped(toMillilitres(plan.portion)) : '')
 export const madeTyped = (fields: FreezeFields, plan: PlanRead | undefined): number | null =>
-  fields.made ?? plan?.plan.portions ?? null
+  fields.made === undefined ? (plan?.plan.portions ?? null) : fields.made
 
 const places = {
   wholePortions: 'made',
@@ -39,7 +39,8 @@ export const recordMade =
   (world, { now }) => {
     // Sent before the app was killed, and restored as a draft since.
     if (world.lots.has(fields.lot)) return ok([])
-    const portions = madeTyped(fields, plan) ?? 0
+    const portions = madeTyped(fields, plan)
+    if (portions === null) return trouble('made', { why: 'howMany' })
     const each = placed(readMillilitres(eachTyped(fields, plan)), 'each')
     if (!each.ok) return each
     const { frozenOn } = fields

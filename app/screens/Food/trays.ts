@@ -25,7 +25,7 @@ export const readTray = (fields: TrayFields): Result<{ readonly rows: number; re
 }
 
 /** More than anyone fills in a night, fewer than the ledger can list. */
-const mostPortions = 10_000
+export const mostPortions = 10_000
 export const readKeptAs = (fields: TrayFields, portions: number): Result<Kept, Trouble> => {
   if (portions > mostPortions) return trouble('made', { why: 'tooMany' })
   if (fields.keptAs === 'loose' || !Number.isInteger(portions) || portions < 1) return ok({ as: 'loose' })
