@@ -24,7 +24,7 @@ import type { FileTooLarge, FileUnreadable, NotHandedOver } from '../state/backu
 import type { StorageRefusal } from '../storage/connection.ts'
 import type { ImportStopped } from '../storage/importing.ts'
 import { clock, dayInFull, nightFrom } from './dates.ts'
-import { inWords, millilitres, number, plural, portions } from './numbers.ts'
+import { asTyped, inWords, millilitres, number, plural, portions } from './numbers.ts'
 
 export type AnyRefusal =
   | NumberRefusal
@@ -68,7 +68,7 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'notANumber':
       return `“${refusal.typed}” is not a number I can read.`
     case 'twoReadings':
-      return `“${refusal.typed}” can be read two ways: ${exact.format(refusal.readings[0])} or ${number(refusal.readings[1])}. Type ${String(refusal.readings[0])} or ${String(refusal.readings[1])}.`
+      return `“${refusal.typed}” can be read two ways: ${exact.format(refusal.readings[0])} or ${number(refusal.readings[1])}. Type ${asTyped(refusal.readings[0])} or ${asTyped(refusal.readings[1])}.`
     case 'notPositive':
       return 'This has to be more than 0.'
     case 'tooMuch':

@@ -25,7 +25,7 @@ beforeAll(async () => {
   const entries = given(
     lab,
     tankOf(longGallery, usGal(10)),
-    planOf({ first: '2027-01-06', amount: 0.05 }),
+    planOf({ first: '2027-01-06', amount: 1 }),
     bottleOf({ holds: 30, opened: '2026-10-30' }),
     onHand({ portions: 17, each: 1.2, frozen: '2027-01-05' }),
   ).entries()
@@ -40,7 +40,7 @@ afterEach(() => {
 })
 const press = async (name: string | RegExp) => userEvent.click(await screen.findByRole('button', { name }))
 
-test('one portion that is twelve times the range of a small tank is noted with a word of why', async () => {
+test('one portion that is twelve times the range of a tank made smaller since is noted with a word of why', async () => {
   render(<Tonight />)
   await press(/^Dosed/)
   await screen.findByText(/12 × the top/)
@@ -70,10 +70,10 @@ test('a bottle past its day is never proposed, and noted when it is what she too
   vi.setSystemTime(at('2027-01-08 20:10'))
   render(<Tonight />)
   await userEvent.click(await screen.findByText('Something else happened'))
-  await press(/^Took 0.05.mL from the 30.mL bottle, kitchen, past its day$/)
+  await press(/^Took 1.mL from the 30.mL bottle, kitchen, past its day$/)
   await screen.findByText('Nine days past its usual time: sniff and look.')
   expect(currentWorld().bottles.get(firstBottle)?.left).toBe(30_000)
   await press('It is so: note it')
   await screen.findByText('Noted: dosed.')
-  expect(currentWorld().bottles.get(firstBottle)?.left).toBe(29_950)
+  expect(currentWorld().bottles.get(firstBottle)?.left).toBe(29_000)
 })

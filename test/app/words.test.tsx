@@ -30,8 +30,10 @@ test('a bottle shaken an hour ago was shaken one hour ago', () => {
   expect(said).toEqual(['The 96 mL bottle of greenfood was shaken one hour ago.'])
 })
 
-test('a number with two readings shows both of them whole', () => {
-  expect(refusalText(refusalOf(readNumber('1.234')), reading)).toContain('1.234 or 1,234.')
+test('a number with two readings shows both of them whole, and how to type either', () => {
+  const said = refusalText(refusalOf(readNumber('1.234')), reading)
+  expect(said).toContain('1.234 or 1,234. Type 1.2340 or 1234.')
+  expect(readNumber('1.2340')).toEqual({ ok: true, value: 1.234 })
 })
 
 test('a reason in her own words stays her own', () => {
