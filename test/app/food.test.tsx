@@ -7,12 +7,23 @@ import { Router } from 'wouter'
 import { memoryLocation } from 'wouter/memory-location'
 import { FoodRoutes } from '../../app/screens/Food/rooms.tsx'
 import { currentWorld, start } from '../../app/state/store.ts'
-import { gapWords, lastsSentence, onHandWords } from '../../app/words/food.ts'
+import { unfinishedWords } from '../../app/words/drafts.ts'
+import {
+  coverWords,
+  gapWords,
+  lastsSentence,
+  leftWords,
+  makesWords,
+  moreTraysWords,
+  onHandWords,
+  printedWords,
+  wastedWords,
+} from '../../app/words/food.ts'
 import { nextMark } from '../../app/words/freezing.ts'
 import { asTyped } from '../../app/words/numbers.ts'
-import { day, readMillilitres } from '../../core/index.ts'
-import { given } from '../support/given.ts'
-import { greenFood, lab, mL, onHand } from '../support/givenLab.ts'
+import { day, lasts, readMillilitres } from '../../core/index.ts'
+import { at, given, london } from '../support/given.ts'
+import { bottleOf, greenFood, lab, mL, onHand, planOf } from '../support/givenLab.ts'
 
 beforeAll(() => start('food-room-test'))
 
@@ -119,4 +130,43 @@ test('a count is compared with the book, and a new bag takes the next number', (
   expect(plain(gapWords(88, 88))).toBe('88 portions, as the book said.')
   const world = given(lab, onHand({ portions: 9, each: 1, frozen: '2026-06-03' })).world()
   expect(nextMark(world)).toBe('tray bag 1')
+})
+
+test('how long portions last is said no longer than they are good, and with a small tank in mind', () => {
+  const cover = coverWords({ nights: 371, toLastGood: true })
+  expect(plain(leftWords(421, cover, day('2028-03-07'), day('2027-03-02')))).toBe(
+    '421 portions left, enough to its last good day; good until 7 March 2028.',
+  )
+  const past = coverWords({ nights: 0, toLastGood: true })
+  expect(plain(leftWords(9, past, day('2027-01-07'), day('2027-03-02')))).toBe('9 portions left; past since 7 January.')
+  expect(coverWords({ nights: 10, toLastGood: false }, true)).toBe('10 nights of food if no portion is shared')
+  expect(makesWords({ portions: 96, each: mL(1), nights: 12, couldBeShared: true })).toBe(
+    '96 portions, 12 nights if no portion is shared',
+  )
+  expect(coverWords(undefined)).toBe('no plan uses it yet')
+})
+
+test('what will not be used in time is told, but not a remnant too little for a dose', () => {
+  const now = at('2027-03-01 18:00')
+  const said = (holds: number) => {
+    const bottle = bottleOf({ holds, received: '2027-01-12', opened: '2027-01-20' })
+    const world = given(lab, bottle, planOf({ first: '2027-03-02', amount: 1.5 })).world()
+    return wastedWords(lasts(world, greenFood, now)?.wasted ?? [], world, now, day('2027-03-01'))
+  }
+  expect(said(120)).toMatch(/^Won’t get used in time: 107.4.mL from the 120.mL bottle/)
+  expect(said(5)).toBeUndefined()
+})
+
+test('trays that are not drawn are counted, as full where they are', () => {
+  const full = { rows: 3, columns: 5, filled: 15, holds: 15 }
+  expect(moreTraysWords(Array.from({ length: 8 }, () => full))).toBe('And 8 more full trays.')
+  expect(moreTraysWords([{ ...full, filled: 9, holds: 9 }])).toBe('And 1 more tray.')
+})
+
+test('a date printed before the bottle came is told, and a form of today is not called unfinished', () => {
+  expect(printedWords(day('2027-01-07'), day('2027-01-12'))).toBe('printed date already past when it came')
+  expect(printedWords(day('2027-01-12'), day('2027-01-12'))).toBeUndefined()
+  const typed = at('2027-05-06 21:30')
+  expect(plain(unfinishedWords(typed, london, day('2027-05-07')) ?? '')).toBe('Unfinished since 6 May, 21:30.')
+  expect(unfinishedWords(typed, london, day('2027-05-06'))).toBeUndefined()
 })
