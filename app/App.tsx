@@ -13,7 +13,7 @@ import { Tonight } from './screens/Tonight/Tonight.tsx'
 import { useNow } from './state/clock.ts'
 import { useMatter } from './state/device.ts'
 import { loadPart } from './state/leave.ts'
-import { useStatus, useWorld } from './state/store.ts'
+import { firstScreenStands, useStatus, useWorld } from './state/store.ts'
 
 // Tonight is in the first part; what she opens in daylight may take a moment longer.
 const Food = lazy(async () => ({ default: (await loadPart(() => import('./screens/Food/rooms.tsx'))).FoodRoutes }))
@@ -49,8 +49,9 @@ const Sheet = () => {
   const world = useWorld()
   const room = roomAt(path)
   useLook(room)
+  useEffect(firstScreenStands, [])
   const empty = world.tanks.size === 0
-  const opening = status === 'opening' || status === 'blocked'
+  const opening = status === 'opening' || status === 'blocked' || (status === 'glance' && room !== 'tonight')
   return (
     <Frame rooms={<Rooms says="Rooms" name="Smallhours" rooms={rooms} current={room} />}>
       <Notices />

@@ -26,6 +26,7 @@ const leadToTrouble = (form: HTMLFormElement) => {
   const field = trouble.matches('input, textarea, select')
     ? trouble
     : trouble.querySelector<HTMLElement>('input, textarea, select, button')
-  trouble.scrollIntoView({ block: 'center' })
+  // Absent where nothing is laid out.
+  trouble.scrollIntoView?.({ block: 'center' })
   field?.focus({ preventScroll: true })
 }

@@ -1,10 +1,14 @@
 /** What does not add up, asked calmly, where it is seen. Nothing waits for an answer. */
-import { useEffect, useRef, useState } from 'react'
+import { lazy, Suspense, useEffect, useRef, useState } from 'react'
 import { LinkButton } from '../parts/Actions.tsx'
+import { Loading } from '../parts/Loading.tsx'
 import { Section } from '../parts/Section.tsx'
+import { loadPart } from '../state/leave.ts'
 import { number } from '../words/numbers.ts'
-import { Question } from './Question.tsx'
 import { useReading } from './useReading.ts'
+
+// Most evenings have no question, and Tonight opens sooner without its words.
+const Question = lazy(async () => ({ default: (await loadPart(() => import('./Question.tsx'))).Question }))
 
 /** More at once would be a chore rather than a question. */
 const atOnce = 2
@@ -26,9 +30,11 @@ export const PleaseCheck = () => {
       <output className="question-noted" ref={noted} tabIndex={-1}>
         {settled > 0 && (oddities.length === 0 ? 'Noted. Nothing is left to check.' : 'Noted.')}
       </output>
-      {oddities.slice(0, most).map((oddity) => (
-        <Question key={oddity.key} oddity={oddity} reading={reading} onSettled={() => setSettled(settled + 1)} />
-      ))}
+      <Suspense fallback={<Loading says="One moment …" />}>
+        {oddities.slice(0, most).map((oddity) => (
+          <Question key={oddity.key} oddity={oddity} reading={reading} onSettled={() => setSettled(settled + 1)} />
+        ))}
+      </Suspense>
       {more > 0 && (
         <LinkButton onAct={() => setMost(most + 10)}>
           {more === 1 ? 'One more question' : `${number(more)} more questions`}

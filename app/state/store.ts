@@ -4,6 +4,7 @@ import {
   type Entry,
   type Fact,
   fold,
+  glanceOf,
   type Held,
   latestStamp,
   type Moment,
@@ -13,6 +14,7 @@ import {
   type World,
 } from '../../core/index.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
+import { keepGlance, readGlance } from '../storage/glance.ts'
 import { type Imported, type ImportStopped, importEntries, type Progress } from '../storage/importing.ts'
 import { type Arrived, append, openLedger, readAfter, type Seen } from '../storage/ledger.ts'
 import { type Ledger, ledgerName } from '../storage/schema.ts'
@@ -25,8 +27,11 @@ import { afterRecording } from './persist.ts'
 import { signal } from './signal.ts'
 import { joinTabs, onMessage, tellTabs } from './tabs.ts'
 
-/** `blocked`: an older tab has not made way. `closedForUpdate`: this one has. Either way the person must hear of it. */
-export type Status = 'opening' | 'blocked' | 'ready' | StorageRefusal['why']
+/**
+ * `glance`: enough is known for Tonight, and the rest is being read. `blocked`: an older tab has not made way.
+ * `closedForUpdate`: this one has. Either way the person must hear of it.
+ */
+export type Status = 'opening' | 'glance' | 'blocked' | 'ready' | StorageRefusal['why']
 
 let ledger: Ledger | undefined
 let entries: readonly Held[] = []
@@ -42,13 +47,42 @@ export const useStatus = (): Status => useSyncExternalStore(changed.subscribe, (
 /** Everything this phone holds, as a backup wants it. */
 export const currentEntries = (): readonly Held[] => entries
 
-/** Opens the ledger and reads it. Called once, before the first screen; what goes wrong is told by the status. */
+let tellDrawn: () => void = () => {}
+const drawn = new Promise<void>((resolve) => {
+  tellDrawn = resolve
+})
+/** A screen that cannot be drawn must not keep the book closed. */
+const longestDrawing = 3_000
+/** Called once the first screen stands: what was put off for its sake may begin, after it has reached the glass. */
+export const firstScreenStands = () => {
+  // A hidden page gets no frames.
+  if (document.visibilityState === 'hidden') tellDrawn()
+  else requestAnimationFrame(() => setTimeout(tellDrawn))
+}
+
+/** Changes with every build that could fold another world: the name of a built file tells what is in it. */
+const build = import.meta.url
+
+/**
+ * Opens the ledger and reads it. Called once, before the first screen; what goes wrong is told by the status. Done when
+ * Tonight can be shown, which may be before everything is read; what is requested meanwhile waits its turn.
+ */
 export const start = async (name: string = ledgerName): Promise<void> => {
   if (name !== ledgerName) joinTabs(name)
   ledger = openLedger(name, {
     blocked: () => setStatus('blocked'),
     closedForUpdate: () => setStatus('closedForUpdate'),
   })
+  const device = readDevice()
+  const glance = await readGlance(ledger, build)
+  if (glance.ok && glance.value) {
+    world = glance.value
+    setStatus('glance')
+    void inTurn(async () => {
+      await Promise.race([drawn, new Promise((resolve) => setTimeout(resolve, longestDrawing))])
+      await catchUp()
+    })
+  }
   onMessage((message) => {
     if (message.type === 'appended') void inTurn(catchUp)
   })
@@ -56,7 +90,7 @@ export const start = async (name: string = ledgerName): Promise<void> => {
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'visible') void inTurn(catchUp)
   })
-  await Promise.all([inTurn(catchUp), readDevice()])
+  await (status === 'glance' ? device : Promise.all([inTurn(catchUp), device]))
   whenIdle(tidy)
 }
 
@@ -142,4 +176,8 @@ const setStatus = (to: Status) => {
 }
 
 /** Housekeeping: what it cannot do now it will do another day. */
-const tidy = () => void inTurn(() => seal(opened()))
+const tidy = () =>
+  void inTurn(async () => {
+    await seal(opened())
+    if (status === 'ready') await keepGlance(opened(), { build, last, world: glanceOf(world) })
+  })

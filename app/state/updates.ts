@@ -1,8 +1,8 @@
 /** A new version waits until she takes it; then every tab saves its drafts and reloads, once. */
 import { useSyncExternalStore } from 'react'
-import { Workbox } from 'workbox-window'
+import type { Workbox } from 'workbox-window'
 import { matter, setMatter } from './device.ts'
-import { flushAndReload } from './leave.ts'
+import { flushAndReload, loadPart } from './leave.ts'
 import { signal } from './signal.ts'
 
 export type Updates = { readonly waiting: boolean; readonly offlineReady: boolean }
@@ -24,7 +24,10 @@ export const watchForUpdates = async (): Promise<void> => {
     if (controlled) void flushAndReload()
     controlled = true
   })
-  workbox = new Workbox('./worker.js', { scope: './' })
+  // Not needed for the first screen. Where it cannot be had, the worker of the last time goes on serving.
+  const library = await loadPart(() => import('workbox-window')).catch(() => undefined)
+  if (!library) return
+  workbox = new library.Workbox('./worker.js', { scope: './' })
   workbox.addEventListener('waiting', () => set({ waiting: true }))
   workbox.addEventListener('activated', ({ isUpdate }) => {
     if (isUpdate || matter('toldOffline')) return

@@ -30,6 +30,11 @@ export const useRequest = <Refusal>(): Requesting<Refusal> => {
         const done = await request(ask)
         setRefusal(done.ok ? undefined : done.refusal)
         return done.ok ? done.value : undefined
+      } catch (error) {
+        // A fault of ours. She must not take silence for success, and whoever watches the console must see it.
+        setRefusal({ why: 'storageFailed', message: String(error) })
+        reportError(error)
+        return undefined
       } finally {
         asking.current = false
         setBusy(false)

@@ -1,36 +1,35 @@
 /** Days and times in words. Days never pass through the phone's own zone. */
-import { addMonths, type Day, dayNumber, daysBetween, type Moment, type Zone } from '../../core/index.ts'
+import { addMonths, type Day, dayNumber, daysBetween, type Moment, wallClock, type Zone } from '../../core/index.ts'
+import { inWords } from './numbers.ts'
 
-const formats = new Map<string, Intl.DateTimeFormat>()
-const format = (options: Intl.DateTimeFormatOptions): Intl.DateTimeFormat => {
-  const key = JSON.stringify(options)
-  const known = formats.get(key)
-  if (known) return known
-  const made = new Intl.DateTimeFormat('en-GB', options)
-  formats.set(key, made)
-  return made
-}
-const of = (day: Day): Date => new Date(dayNumber(day) * 86_400_000)
+// Names of our own: a date formatter takes longer to make on a slow phone than a screen to draw, and one language needs none.
+const months = [
+  'January',
+  'February',
+  'March',
+  'April',
+  'May',
+  'June',
+  'July',
+  'August',
+  'September',
+  'October',
+  'November',
+  'December',
+]
+/** 1970 began on a Thursday. */
+const weekdays = ['Thursday', 'Friday', 'Saturday', 'Sunday', 'Monday', 'Tuesday', 'Wednesday']
+const monthOf = (day: Day): string => months[Number(day.slice(5, 7)) - 1] ?? ''
+const yearOf = (day: Day): string => day.slice(0, 4)
 
-/** A day's number stays with its month at the end of a line. */
-const heldTogether = (words: string): string => words.replace(' ', '\u00a0')
-
+/** "5 March", whatever the year; the number stays with its month at the end of a line. */
+export const dayOfMonth = (day: Day): string => `${Number(day.slice(8))}\u00a0${monthOf(day)}`
+/** "5 January 2027": for an echo, where the year is half of what is being checked. */
+export const dayInFull = (day: Day): string => `${dayOfMonth(day)} ${yearOf(day)}`
 /** "5 March", with the year where it is not this one. */
 export const dayWords = (day: Day, today: Day): string =>
-  heldTogether(
-    format({
-      day: 'numeric',
-      month: 'long',
-      timeZone: 'UTC',
-      ...(day.slice(0, 4) === today.slice(0, 4) ? {} : { year: 'numeric' }),
-    }).format(of(day)),
-  )
-/** "5 March", whatever the year: to tell two things of one shelf apart. */
-export const dayOfMonth = (day: Day): string => dayWords(day, day)
-/** "5 January 2027": for an echo, where the year is half of what is being checked. */
-export const dayInFull = (day: Day): string =>
-  heldTogether(format({ day: 'numeric', month: 'long', year: 'numeric', timeZone: 'UTC' }).format(of(day)))
-export const weekday = (day: Day): string => format({ weekday: 'long', timeZone: 'UTC' }).format(of(day))
+  yearOf(day) === yearOf(today) ? dayOfMonth(day) : dayInFull(day)
+export const weekday = (day: Day): string => weekdays[((dayNumber(day) % 7) + 7) % 7] ?? ''
 /** "Saturday night". */
 export const nightWords = (night: Day): string => `${weekday(night)} night`
 
@@ -44,36 +43,19 @@ export const nightFrom = (night: Day, tonight: Day): string => {
 }
 
 /** "21:34" on the wall there. */
-export const clock = (at: Moment, zone: Zone): string =>
-  format({ hour: '2-digit', minute: '2-digit', hourCycle: 'h23', timeZone: zone }).format(new Date(at))
+export const clock = (at: Moment, zone: Zone): string => {
+  const { minutes } = wallClock(at, zone)
+  return `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}`
+}
 /** "about six months", for a number of nights long enough to lose count of. */
 export const aboutHowLong = (nights: number): string | undefined => {
   if (nights < 14) return undefined
   if (nights < 60) return `about ${Math.round(nights / 7)} weeks`
-  const months = Math.round(nights / 30.44)
-  return months < 24
-    ? `about ${wordsFor[months] ?? months} months`
-    : `about ${wordsFor[Math.round(months / 12)] ?? Math.round(months / 12)} years`
+  const whole = Math.round(nights / 30.44)
+  return whole < 24 ? `about ${inWords(whole)} months` : `about ${inWords(Math.round(whole / 12))} years`
 }
-const wordsFor = [
-  'no',
-  'one',
-  'two',
-  'three',
-  'four',
-  'five',
-  'six',
-  'seven',
-  'eight',
-  'nine',
-  'ten',
-  'eleven',
-  'twelve',
-]
-
 /** "June 2026", of any day in it. */
-export const monthWords = (month: Day): string =>
-  format({ month: 'long', year: 'numeric', timeZone: 'UTC' }).format(of(month))
+export const monthWords = (month: Day): string => `${monthOf(month)} ${yearOf(month)}`
 
 /** The first days of this month and of the ones before it, newest first, as a list offers them. */
 export const monthsBack = (today: Day, count: number): readonly { readonly value: Day; readonly label: string }[] =>

@@ -10,20 +10,30 @@ import {
 } from '../../core/index.ts'
 import { minorDigits } from './money.ts'
 
-const plain = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 2 })
-const rough = new Intl.NumberFormat('en-GB', { maximumSignificantDigits: 3 })
+// The platform's own formatters take as long to make on a slow phone as the rest of Tonight; one language needs no more.
+const grouped = (value: number): string => {
+  const [whole = '', fraction] = String(Math.abs(value)).split('.')
+  const thousands = whole.replace(/\B(?=(\d{3})+$)/g, ',')
+  return `${value < 0 ? '-' : ''}${thousands}${fraction === undefined ? '' : `.${fraction}`}`
+}
+/** To so many decimals at most; 1.005 is 1.01 although its nearest binary fraction is a hair below. */
+export const toDecimals = (value: number, decimals: number): string => {
+  const scale = 10 ** decimals
+  return grouped(Math.round(value * (1 + Number.EPSILON) * scale) / scale)
+}
 
-export const number = (value: number): string => plain.format(value)
+export const number = (value: number): string => toDecimals(value, 2)
 /** A figure put into a field so that it reads back as itself: 94.635 could be thousands, so it stands as 94.6350. */
 export const asTyped = (value: number): string => {
   const text = String(value)
   return /^[1-9]\d{0,2}\.\d{3}$/.test(text) ? `${text}0` : text
 }
 /** Three figures: for what is only known roughly. */
-export const about = (value: number): string => rough.format(value)
+export const about = (value: number): string => grouped(Number(value.toPrecision(3)))
 
-/** "0.55 mL", held together on the line. Two decimals are finer than any pipette she has. */
-export const millilitres = (amount: number): string => `${number(toMillilitres(amount as Microlitres))}\u00a0mL`
+/** "0.55 mL", held together on the line. Two decimals are finer than most pipettes; a mark of 0.025 mL has three. */
+export const millilitres = (amount: number): string =>
+  `${toDecimals(toMillilitres(amount as Microlitres), amount < 100 ? 3 : 2)}\u00a0mL`
 export const millilitreRange = (low: number, high: number): string =>
   low === high ? millilitres(low) : `${number(low / 1000)} to ${millilitres(high)}`
 

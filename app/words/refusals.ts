@@ -24,7 +24,7 @@ import type { FileTooLarge, FileUnreadable, NotHandedOver } from '../state/backu
 import type { StorageRefusal } from '../storage/connection.ts'
 import type { ImportStopped } from '../storage/importing.ts'
 import { clock, dayInFull, nightFrom } from './dates.ts'
-import { asTyped, inWords, millilitres, number, plural, portions } from './numbers.ts'
+import { asTyped, inWords, millilitres, number, plural, portions, toDecimals } from './numbers.ts'
 
 export type AnyRefusal =
   | NumberRefusal
@@ -55,7 +55,6 @@ const sorts: Record<FoodKind, string> = {
   shelfStable: 'A shelf-stable food',
 }
 /** The point stands before three figures there, and all three are what is asked about. */
-const exact = new Intl.NumberFormat('en-GB', { maximumFractionDigits: 3 })
 const pages = (bytes: number): string => `${number(bytes / 1_048_576)} MB`
 
 /** Where and when the person reads it. */
@@ -68,7 +67,7 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'notANumber':
       return `“${refusal.typed}” is not a number I can read.`
     case 'twoReadings':
-      return `“${refusal.typed}” can be read two ways: ${exact.format(refusal.readings[0])} or ${number(refusal.readings[1])}. Type ${asTyped(refusal.readings[0])} or ${asTyped(refusal.readings[1])}.`
+      return `“${refusal.typed}” can be read two ways: ${toDecimals(refusal.readings[0], 3)} or ${number(refusal.readings[1])}. Type ${asTyped(refusal.readings[0])} or ${asTyped(refusal.readings[1])}.`
     case 'notPositive':
       return 'This has to be more than 0.'
     case 'tooMuch':
@@ -96,7 +95,7 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'lifeOutOfRange':
       return `${number(refusal.asked.count)} ${refusal.asked.unit} in the ${refusal.which}? It has to be a whole number from 1 to ${number(refusal.most)}.`
     case 'nightsOutOfRange':
-      return `Nights between doses are a whole number from 1 to 14, not ${number(refusal.asked)}. For twice a day, make two plans.`
+      return `Nights between doses are a whole number from 1 to 14, not ${number(refusal.asked)}.`
     case 'shakeOutOfRange':
       return `${number(refusal.asked)} hours between shakes? It has to be from 1 to 720.`
     case 'residueOutOfRange':

@@ -31,7 +31,7 @@ export type PlanRefusal =
   | { readonly why: 'aboveRange'; readonly ratio: number; readonly top: number }
   | { readonly why: 'farAboveRange'; readonly ratio: number; readonly top: number }
 
-/** Nights between doses are whole, 1 to 14; twice a day is two plans. */
+/** Nights between doses are whole, 1 to 14. */
 export const makePlan = (state: State, asked: PlanAsked, now: Moment): Result<readonly [PlanMade], PlanRefusal> => {
   const tank = tankAt(state, asked.tank, now)
   const food = foodAt(state, asked.food, now)

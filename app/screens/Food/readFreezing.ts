@@ -31,7 +31,7 @@ import { placed, type Trouble } from './useAct.ts'
 const readWell = ({ well, ownWell }: FreezeFields): Result<Microlitres, Trouble> =>
   well === 'own' ? placed(readMillilitres(ownWell), 'ownWell') : ok(microlitres(Number(well)))
 
-/** As typed; zero is fine here. */
+/** What stays in the fridge, as typed. */
 const readKept = ({ keep, keepOwn }: FreezeFields, planned: number): Result<Microlitres, Trouble> => {
   if (keep === 'nothing') return ok(microlitres(0))
   if (keep === 'plan') return ok(microlitres(planned))

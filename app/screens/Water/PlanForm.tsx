@@ -36,6 +36,7 @@ import { dayInFull } from '../../words/dates.ts'
 import { asTyped, millilitres } from '../../words/numbers.ts'
 import { bandWords, fitWords } from '../../words/plan.ts'
 import { refusalText } from '../../words/refusals.ts'
+import { Unfinished } from '../Unfinished.tsx'
 import { type Reading, useReading } from '../useReading.ts'
 import { fieldOf, type PlanFields, type PlanWrong, readPlan } from './planFields.ts'
 
@@ -88,12 +89,15 @@ const Fields = ({ tank, food, reading }: FieldsProps) => {
   const low = band && band.shown !== 'tooSmall' ? band.shown.low : undefined
   const tonight = nightOf(now, tank)
   const [, go] = useLocation()
-  const { fields, change, clear } = useDraft<PlanFields & { readonly plan: PlanId }>(`plan/${tank.tank}/${food.food}`, {
-    plan: known?.plan ?? newId<PlanId>(),
-    amount: known ? asTyped(known.amount / 1000) : low ? asTyped(low / 1000) : '',
-    everyNights: String(known?.everyNights ?? food.everyNights),
-    firstNight: known?.firstNight ?? tonight,
-  })
+  const { fields, change, clear, restoredFrom } = useDraft<PlanFields & { readonly plan: PlanId }>(
+    `plan/${tank.tank}/${food.food}`,
+    {
+      plan: known?.plan ?? newId<PlanId>(),
+      amount: known ? asTyped(known.amount / 1000) : low ? asTyped(low / 1000) : '',
+      everyNights: String(known?.everyNights ?? food.everyNights),
+      firstNight: known?.firstNight ?? tonight,
+    },
+  )
   const { busy, refusal, send, reset } = useRequest<PlanRefusal>()
   const [wrong, setWrong] = useState<PlanWrong>()
   const read = readPlan(fields, tonight)
@@ -124,6 +128,7 @@ const Fields = ({ tank, food, reading }: FieldsProps) => {
   }
   return (
     <Form onSend={() => save(false)}>
+      <Unfinished since={restoredFrom} zone={reading.zone} today={reading.today} onFresh={() => void clear()} />
       <NumberField
         label="One dose"
         unit="mL"

@@ -13,6 +13,7 @@ import { newId } from '../../state/ids.ts'
 import { useDraft } from '../../state/useDraft.ts'
 import { useRequest } from '../../state/useRequest.ts'
 import { refusalText } from '../../words/refusals.ts'
+import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
 import { ExactFields } from './ExactFields.tsx'
 import { type FieldRefusal, fieldsOf, newTankFields, readTank, type TankField, type TankFields } from './tankFields.ts'
@@ -59,6 +60,7 @@ export const TankForm = () => {
       }
     >
       <Form onSend={save}>
+        <Unfinished since={restoredFrom} zone={reading.zone} today={reading.today} onFresh={() => void clear()} />
         <WaterQuestion {...shared} />
         <ClockField
           label="When do the lights go out?"
