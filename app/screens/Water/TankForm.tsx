@@ -28,6 +28,7 @@ export const TankForm = () => {
     fields,
     change: type,
     clear,
+    restoredFrom,
   } = useDraft(`tank/${id}`, {
     tank: known?.tank ?? newId<TankId>(),
     ...(known ? fieldsOf(known) : newTankFields(phoneZone())),
