@@ -15,7 +15,7 @@ import type { Imported, ImportStopped, Progress } from '../storage/importing.ts'
 import { now, phoneZone } from './clock.ts'
 import { setMatter, thisDevice } from './device.ts'
 import { loadPart } from './leave.ts'
-import { currentEntries, takeIn } from './store.ts'
+import { takeIn, wholeBook } from './store.ts'
 
 const codec = () => loadPart(() => import('../storage/codec.ts'))
 
@@ -25,7 +25,7 @@ export const makeBackup = async (): Promise<Result<File, StorageRefusal>> => {
   if (!device.ok) return device
   const { exportLedger } = await codec()
   const at = now()
-  const text = exportLedger(currentEntries(), { at, device: device.value, version })
+  const text = exportLedger(await wholeBook(), { at, device: device.value, version })
   return ok(new File([text], `smallhours-${wallDay(at, phoneZone())}.txt`, { type: 'text/plain' }))
 }
 
@@ -91,7 +91,7 @@ export const previewBackup = async (
   const { readLedgerFile } = await codec()
   const read = readLedgerFile(text)
   if (!read.ok) return read
-  const ours = currentEntries()
+  const ours = await wholeBook()
   const { added, already, clashes } = union(ours, read.value.entries)
   return ok({ file: read.value, added, already, clashes, restores: ours.length === 0 })
 }

@@ -44,8 +44,8 @@ const inTurn = turns()
 export const useWorld = (): World => useSyncExternalStore(changed.subscribe, currentWorld)
 export const currentWorld = (): World => world
 export const useStatus = (): Status => useSyncExternalStore(changed.subscribe, () => status)
-/** Everything this phone holds, as a backup wants it. */
-export const currentEntries = (): readonly Held[] => entries
+/** Everything this phone holds, as a backup wants it: waits until all of it is read. */
+export const wholeBook = (): Promise<readonly Held[]> => inTurn(async () => entries)
 
 let tellDrawn: () => void = () => {}
 const drawn = new Promise<void>((resolve) => {

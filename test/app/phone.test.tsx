@@ -6,7 +6,7 @@ import { beforeAll, expect, test } from 'vitest'
 import { Broken } from '../../app/screens/Broken.tsx'
 import { ThisPhone } from '../../app/screens/ThisPhone/ThisPhone.tsx'
 import { matter, thisDevice } from '../../app/state/device.ts'
-import { currentEntries, start } from '../../app/state/store.ts'
+import { start, wholeBook } from '../../app/state/store.ts'
 import { backupDueText, previewText, takenInText, troubleText } from '../../app/words/phone.ts'
 import { day, exportLedger, type PlaceId } from '../../core/index.ts'
 import { at, given, kitchenPhone, labPhone, london } from '../support/given.ts'
@@ -59,7 +59,7 @@ test('a file that is no backup is refused beside the field, and nothing is writt
   render(<ThisPhone />)
   await userEvent.upload(screen.getByLabelText('A backup file to take in'), backup('hello'))
   expect(await screen.findByText('This file is not a Smallhours backup. Nothing here was changed.')).toBeTruthy()
-  expect(currentEntries()).toEqual([])
+  expect(await wholeBook()).toEqual([])
 })
 
 test('a book restored into an empty phone is looked through, taken in whole, and the phone takes a new name', async () => {
@@ -68,10 +68,10 @@ test('a book restored into an empty phone is looked through, taken in whole, and
   render(<ThisPhone />)
   await userEvent.upload(screen.getByLabelText('A backup file to take in'), backup(exportLedger(entries, header)))
   expect(await screen.findByText(/^This file holds/)).toBeTruthy()
-  expect(currentEntries()).toEqual([])
+  expect(await wholeBook()).toEqual([])
   await userEvent.click(screen.getByRole('button', { name: `Take in the ${entries.length} new ones` }))
   expect(await screen.findByText(`Taken in: ${entries.length} entries; 0 were here already.`)).toBeTruthy()
-  expect(currentEntries()).toHaveLength(entries.length)
+  expect(await wholeBook()).toHaveLength(entries.length)
   expect(matter('device')).not.toBe(before)
   expect(screen.getByText(/^This phone holds \d+ entries\. No backup/)).toBeTruthy()
 })
@@ -92,7 +92,7 @@ test('a file left alone changes nothing', async () => {
   expect(await screen.findByText(/1 is new here/)).toBeTruthy()
   await userEvent.click(screen.getByRole('button', { name: 'Leave it' }))
   expect(screen.queryByText(/1 is new here/)).toBeNull()
-  expect(currentEntries()).toHaveLength(entries.length)
+  expect(await wholeBook()).toHaveLength(entries.length)
 })
 
 test('the look is chosen for this phone and kept', async () => {

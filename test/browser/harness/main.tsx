@@ -7,7 +7,16 @@ import { renewDevice, setMatter, thisDevice, useMatter } from '../../../app/stat
 import { newId } from '../../../app/state/ids.ts'
 import { flushAndReload, loadPart } from '../../../app/state/leave.ts'
 import { usePersistence } from '../../../app/state/persist.ts'
-import { currentEntries, currentWorld, request, start, takeIn, useStatus, useWorld } from '../../../app/state/store.ts'
+import {
+  currentWorld,
+  firstScreenStands,
+  request,
+  start,
+  takeIn,
+  useStatus,
+  useWorld,
+  wholeBook,
+} from '../../../app/state/store.ts'
 import { useOfflineReady, useUpdate, watchForUpdates } from '../../../app/state/updates.ts'
 import { useDraft } from '../../../app/state/useDraft.ts'
 import { nothingSeen, openLedger, readAfter } from '../../../app/storage/ledger.ts'
@@ -62,7 +71,7 @@ const harness = {
         ? refuse({ why: 'known' })
         : ok([place(name)]),
     ),
-  ids: () => currentEntries().map(({ id }) => id),
+  ids: async () => (await wholeBook()).map(({ id }) => id),
   unread: () => currentWorld().unread.length,
   names: () => [...currentWorld().places.values()].flat().map(({ name }) => name),
   onDisk: async () => {
@@ -138,7 +147,10 @@ const Form = () => {
 }
 
 window.harness = harness
-harness.started = start()
+harness.started = start().then(async () => {
+  firstScreenStands()
+  await wholeBook()
+})
 const root = document.getElementById('root')
 if (root) {
   createRoot(root).render(
