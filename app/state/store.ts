@@ -36,6 +36,7 @@ export type Status = 'opening' | 'glance' | 'blocked' | 'ready' | StorageRefusal
 let ledger: Ledger | undefined
 let entries: readonly Held[] = []
 let last = 0
+let newest: readonly Stamp[] = []
 let world: World = fold([])
 let status: Status = 'opening'
 const changed = signal()
@@ -106,10 +107,7 @@ export const request = <Refusal>(
     if (!device.ok) return device
     const context = { now: now() }
     const asked = (newer: readonly Held[]) => ask(newer.length === 0 ? world : fold([...entries, ...newer]), context)
-    const latest = latestStamp(
-      entries.map(({ id }) => id),
-      context.now,
-    )
+    const latest = latestStamp(newest, context.now)
     const done = await append(opened(), seen(), asked, { now: context.now, device: device.value, latest })
     if (!done.ok) return done
     const { newer, added } = done.value
@@ -162,12 +160,19 @@ const catchUp = async (): Promise<void> => {
 const take = (arrived: Arrived) => {
   last = arrived.last
   if (arrived.entries.length > 0) {
+    newest = newestOf([...newest, ...arrived.entries.map(({ id }) => id)])
     entries = entries.concat(arrived.entries)
     world = fold(entries)
     tick()
   }
   status = 'ready'
   changed.tell()
+}
+
+/** The latest stamp worth following, and those of clocks far ahead, which may be worth it once the time has come. */
+const newestOf = (stamps: readonly Stamp[]): readonly Stamp[] => {
+  const near = latestStamp(stamps, now())
+  return near === undefined ? stamps : stamps.filter((stamp) => stamp >= near)
 }
 
 const setStatus = (to: Status) => {

@@ -1,8 +1,8 @@
 /** Makes of dosing facts what dosing/state.ts describes. Facts come in the order they happened. */
 import type { Day } from '../basis/days.ts'
 import type { PlanId } from '../basis/ids.ts'
-import type { Entry } from '../ledger/entry.ts'
 import { gather } from '../ledger/gather.ts'
+import type { Stamp } from '../ledger/stamp.ts'
 import type { DosingFact, PlanMade } from './facts.ts'
 import type { NightMark } from './state.ts'
 
@@ -24,7 +24,7 @@ const mark = ({ nights, lastNight }: Folding, plan: PlanId, night: Day, note: Ni
   if (last === undefined || night > last) lastNight.set(plan, night)
 }
 
-export const applyDosing = (state: Folding, { id, fact }: Entry<DosingFact>) => {
+export const applyDosing = (state: Folding, id: Stamp, fact: DosingFact) => {
   switch (fact.kind) {
     case 'planMade':
       return gather(state.plans, fact.plan, fact)

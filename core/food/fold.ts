@@ -6,7 +6,6 @@
 import type { BottleId, FoodId, LotId, PlaceId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
 import type { DoseGiven } from '../dosing/facts.ts'
-import type { Entry } from '../ledger/entry.ts'
 import { gather } from '../ledger/gather.ts'
 import type { Stamp } from '../ledger/stamp.ts'
 import type { FoodDescribed, FoodFact, PlaceDescribed } from './facts.ts'
@@ -26,7 +25,7 @@ export const emptyFood = () => ({
 type Folding = ReturnType<typeof emptyFood>
 
 /** First pass: what exists. */
-export const introduceFood = (state: Folding, { id, fact }: Entry<FoodFact>) => {
+export const introduceFood = (state: Folding, id: Stamp, fact: FoodFact) => {
   switch (fact.kind) {
     case 'foodDescribed':
       return gather(state.foods, fact.food, fact)
@@ -97,7 +96,7 @@ const take = (lot: Growing<Lot>, at: Moment, count: number, as: 'fed' | 'gone') 
 }
 
 /** Second pass, in the order things happened: what changed. */
-export const changeFood = (state: Folding, { id, fact }: Entry<FoodFact>) => {
+export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
   switch (fact.kind) {
     case 'portionsFrozen': {
       const bottle = bottleOf(state, id, fact.bottle)
@@ -165,7 +164,7 @@ export const changeFood = (state: Folding, { id, fact }: Entry<FoodFact>) => {
 }
 
 /** A dose leaves the bottle or lot it came from, and is added to what its food has done. */
-export const feed = (state: Folding, { id, fact }: Entry<DoseGiven>) => {
+export const feed = (state: Folding, id: Stamp, fact: DoseGiven) => {
   for (const taken of fact.taken) {
     if (taken.from === 'bottle') {
       const bottle = bottleOf(state, id, taken.bottle)

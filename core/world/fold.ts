@@ -44,7 +44,7 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'bottleRecorded':
       case 'portionsFrozen':
       case 'portionsOnHand':
-        return introduceFood(food, { id: entry.id, fact: entry.fact })
+        return introduceFood(food, entry.id, entry.fact)
     }
   }
   function change(entry: Entry<Fact>) {
@@ -53,12 +53,12 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'tankDescribed':
         return applyTank(tanks, fact)
       case 'doseGiven':
-        feed(food, { id, fact })
-        return applyDosing(dosing, { id, fact })
+        feed(food, id, fact)
+        return applyDosing(dosing, id, fact)
       case 'planMade':
       case 'nightSkipped':
       case 'nightUnknown':
-        return applyDosing(dosing, { id, fact })
+        return applyDosing(dosing, id, fact)
       case 'foodDescribed':
       case 'placeDescribed':
       case 'bottleRecorded':
@@ -73,7 +73,7 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'portionsGone':
       case 'portionsFound':
       case 'liquidGone':
-        return changeFood(food, { id, fact })
+        return changeFood(food, id, fact)
       case 'questionSettled':
         settled.add(fact.question)
         return
