@@ -6,9 +6,10 @@ import { applyDosing, emptyDosing } from '../dosing/fold.ts'
 import { changeFood, emptyFood, feed, introduceFood } from '../food/fold.ts'
 import type { Entry, Unread } from '../ledger/entry.ts'
 import { history } from '../ledger/history.ts'
+import type { Stamp } from '../ledger/stamp.ts'
 import { applyTank, emptyTanks } from '../tank/fold.ts'
 import type { Fact } from './facts.ts'
-import { findOddities } from './oddities.ts'
+import { aheadOfItsWriting, findOddities } from './oddities.ts'
 import type { World } from './world.ts'
 
 export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
@@ -25,7 +26,11 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
   const food = emptyFood()
   const dosing = emptyDosing()
   const settled = new Set<string>()
-  for (const entry of standing) introduce(entry)
+  const ahead: Stamp[] = []
+  for (const entry of standing) {
+    introduce(entry)
+    if (aheadOfItsWriting(entry)) ahead.push(entry.id)
+  }
   for (const entry of standing) change(entry)
   const { strangers, ...stock } = food
   return {
@@ -33,7 +38,7 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
     ...stock,
     ...dosing,
     history: past,
-    oddities: findOddities({ ...stock, ...dosing }, standing, strangers, settled),
+    oddities: findOddities({ ...stock, ...dosing }, ahead, strangers, settled),
     unread,
   }
 

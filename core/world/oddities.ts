@@ -91,14 +91,11 @@ const loggedTwice = (plan: PlanId, known: Nights): Oddity[] => {
 }
 
 /** Dated more than the grace after it was written: a wrong day, or a clock put right since. */
-const aheadOfTheirWriting = (entries: readonly Entry<Fact>[]): Oddity[] =>
-  entries
-    .filter(({ id, fact }) => fact.at > writtenAt(id) + clockGrace)
-    .map(({ id }) => ({ what: 'aheadOfItsWriting', key: `aheadOfItsWriting:${id}`, entries: [id] }))
+export const aheadOfItsWriting = ({ id, fact }: Entry<Fact>): boolean => fact.at > writtenAt(id) + clockGrace
 
 export const findOddities = (
   state: FoodState & DosingState,
-  standing: readonly Entry<Fact>[],
+  ahead: readonly Stamp[],
   strangers: readonly { readonly entry: Stamp; readonly thing: BottleId | LotId }[],
   settled: ReadonlySet<string>,
 ): readonly Oddity[] =>
@@ -113,5 +110,5 @@ export const findOddities = (
         thing,
       }),
     ),
-    ...aheadOfTheirWriting(standing),
+    ...ahead.map((id): Oddity => ({ what: 'aheadOfItsWriting', key: `aheadOfItsWriting:${id}`, entries: [id] })),
   ].filter(({ key }) => !settled.has(key))
