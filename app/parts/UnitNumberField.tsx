@@ -1,6 +1,6 @@
 /** A number and the unit it was read in. The unit is asked, not guessed, so at first none may be chosen. */
 import { useId } from 'react'
-import { FieldError } from './Labelled.tsx'
+import { FieldError, Labelled } from './Labelled.tsx'
 import { NumberInput } from './NumberInput.tsx'
 import { type Option, Radios } from './Radios.tsx'
 
@@ -18,36 +18,26 @@ type UnitNumberFieldProps<U extends string> = {
 }
 
 export const UnitNumberField = <U extends string>(props: UnitNumberFieldProps<U>) => {
-  const id = useId()
   const { label, hint, error, unitError } = props
-  const said = [hint && `${id}-hint`, error && `${id}-error`].filter(Boolean).join(' ')
+  const unitId = useId()
   return (
-    <div className="field">
-      <label className="field-label" htmlFor={id}>
-        {label}
-      </label>
-      {hint && (
-        <p className="field-hint" id={`${id}-hint`}>
-          {hint}
-        </p>
+    <Labelled label={label} hint={hint} error={error}>
+      {(wires) => (
+        <>
+          <div className="field-measure field-with-units">
+            <NumberInput wires={wires} value={props.value} onChange={props.onChange} />
+            <div
+              role="radiogroup"
+              aria-label={props.unitLabel}
+              aria-invalid={unitError ? true : undefined}
+              aria-describedby={unitError ? unitId : undefined}
+            >
+              <Radios across options={props.units} value={props.unit} onChange={props.onUnit} />
+            </div>
+          </div>
+          {unitError && <FieldError id={unitId}>{unitError}</FieldError>}
+        </>
       )}
-      <div className="field-measure field-with-units">
-        <NumberInput
-          wires={{ id, 'aria-describedby': said || undefined, 'aria-invalid': error ? true : undefined }}
-          value={props.value}
-          onChange={props.onChange}
-        />
-        <div
-          role="radiogroup"
-          aria-label={props.unitLabel}
-          aria-invalid={unitError ? true : undefined}
-          aria-describedby={unitError ? `${id}-unit` : undefined}
-        >
-          <Radios across options={props.units} value={props.unit} onChange={props.onUnit} />
-        </div>
-      </div>
-      {error && <FieldError id={`${id}-error`}>{error}</FieldError>}
-      {unitError && <FieldError id={`${id}-unit`}>{unitError}</FieldError>}
-    </div>
+    </Labelled>
   )
 }

@@ -1,5 +1,5 @@
 /** Describing a tank. */
-import { litres, type Microlitres, usGallons, type WaterAmount, type WaterUnit } from '../basis/amounts.ts'
+import { litres, type Microlitres, usGallons, type WaterAmount, type WaterUnit, waterRatio } from '../basis/amounts.ts'
 import type { TankId } from '../basis/ids.ts'
 import { type NumberRefusal, readNumber } from '../basis/numbers.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
@@ -48,7 +48,7 @@ export const waterReadings = (
 ): { readonly L: number; readonly usGal: number; readonly impGal: number } => ({
   L: litres(water),
   usGal: usGallons(water),
-  impGal: litres(water) / 4.54609,
+  impGal: waterRatio(water, { value: 1, unit: 'impGal' }),
 })
 
 export type TankAsked = {

@@ -1,5 +1,5 @@
 /** "How much water?": a number, its unit, and "about". */
-import { litres, readWater } from '../../../core/index.ts'
+import { litres, readWater, usGallons } from '../../../core/index.ts'
 import { Button } from '../../parts/Actions.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
@@ -57,6 +57,6 @@ const echo = (fields: TankFields): string | undefined => {
   const chosen = readings.find(({ unit }) => unit === fields.unit)
   if (!chosen) return undefined
   return fields.unit === 'L'
-    ? `${about(chosen.value)} litres, about ${about(chosen.litres / 3.785411784)} US gallons.`
+    ? `${about(chosen.value)} litres, about ${about(usGallons({ value: chosen.value, unit: 'L' }))} US gallons.`
     : `${about(chosen.value)} ${waterUnits[fields.unit]}, about ${about(chosen.litres)} litres.`
 }
