@@ -1,13 +1,14 @@
 /** What a stock comes to in nights, at the pace of the plans that share it. */
 import type { Microlitres } from '../basis/amounts.ts'
-import { addDays, type Day, daysBetween, later } from '../basis/days.ts'
+import { type Day, daysBetween } from '../basis/days.ts'
 import type { FoodId } from '../basis/ids.ts'
 import { stepsToReach, stepsWithin } from '../basis/numbers.ts'
 import type { Moment } from '../basis/zones.ts'
-import { nightOf, type TankState, tankAt } from '../tank/state.ts'
-import { nextDue } from './due.ts'
+import type { FoodState } from '../food/state.ts'
+import { type TankState, tankKept } from '../tank/state.ts'
+import { nightsUntil } from './due.ts'
 import type { PlanMade } from './facts.ts'
-import { type DosingState, lastNightBy, plansAt } from './state.ts'
+import { type DosingState, plansAt } from './state.ts'
 
 const plansOf = (state: DosingState, food: FoodId, now: Moment): readonly PlanMade[] =>
   plansAt(state, now).filter((plan) => plan.food === food)
@@ -73,7 +74,7 @@ export const coverInTime = (nights: number | undefined, lastGood: Day | undefine
 
 /** What the plans call for from tonight to a night, that one included. */
 export const plannedUntil = (
-  state: DosingState & TankState,
+  state: DosingState & TankState & FoodState,
   food: FoodId,
   until: Day,
   now: Moment,
@@ -81,14 +82,10 @@ export const plannedUntil = (
   let doses = 0
   let amount = 0
   for (const plan of plansOf(state, food, now)) {
-    const tank = tankAt(state, plan.tank, now)
-    if (!tank) continue
-    const tonight = nightOf(now, tank)
-    let night = later(nextDue(plan, lastNightBy(state, plan.plan, tonight)), tonight)
-    for (; night <= until; night = addDays(night, plan.everyNights)) {
-      doses += 1
-      amount += plan.amount
-    }
+    if (!tankKept(state, plan.tank, now)) continue
+    const nights = nightsUntil(state, plan, until, now).length
+    doses += nights
+    amount += nights * plan.amount
   }
   return { doses, amount }
 }

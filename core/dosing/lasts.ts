@@ -4,10 +4,10 @@ import { addDays, type Day, later } from '../basis/days.ts'
 import type { FoodId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
 import type { FoodState } from '../food/state.ts'
-import { nightOf, type TankState, tankAt } from '../tank/state.ts'
-import { nextDue } from './due.ts'
+import { nightOf, type TankState, tankKept } from '../tank/state.ts'
+import { dueOf } from './due.ts'
 import { type Serving, type Source, servingFrom, servings, sourcesOf } from './serve.ts'
-import { type DosingState, lastNightBy, plansAt } from './state.ts'
+import { type DosingState, plansAt } from './state.ts'
 
 export type Lasts = {
   /** Doses given on the way, those of a tank that is still fed when another goes without included. */
@@ -34,10 +34,11 @@ const after = ({ source, left }: Serving, night: Day): Source =>
 /** Undefined where no plan feeds this food. */
 export const lasts = (state: FoodState & DosingState & TankState, food: FoodId, now: Moment): Lasts | undefined => {
   const rounds = plansAt(state, now).flatMap((plan) => {
-    const tank = tankAt(state, plan.tank, now)
-    if (plan.food !== food || !tank) return []
+    const tank = plan.food === food ? tankKept(state, plan.tank, now) : undefined
+    const due = tank && dueOf(state, plan, now)
+    if (!due) return []
     const night = nightOf(now, tank)
-    const next = later(nextDue(plan, lastNightBy(state, plan.plan, night)), night)
+    const next = later(due.next, night)
     return [{ plan, next, end: addDays(next, horizon) }]
   })
 

@@ -85,7 +85,7 @@ const portionsFor = (amount: Microlitres, each: Microlitres, left: number): numb
  * What reaches the tank of the portions taken. One that is far larger than the dose is given in part: the rest goes to
  * another tank the same night, or is thrown away; the stock is one less either way.
  */
-const givenOf = (count: number, each: Microlitres, amount: Microlitres): Microlitres =>
+export const reaching = (count: number, each: Microlitres, amount: Microlitres): Microlitres =>
   count === 1 && amount > 0 && each > amount * quietRatio ? amount : microlitres(count * each)
 
 /** What a dose takes from one source; undefined if a bottle no longer holds a whole dose. */
@@ -96,7 +96,7 @@ export const servingFrom = (source: Source, amount: Microlitres): Serving | unde
     return {
       source,
       taken: { from: 'portions', lot: source.lot, count },
-      amount: givenOf(count, source.each, amount),
+      amount: reaching(count, source.each, amount),
       left: source.left - count,
     }
   }

@@ -2,12 +2,13 @@
 import { addDays, type Day } from '../basis/days.ts'
 import type { FoodId, PlanId, TankId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
-import { inForce } from '../ledger/snapshot.ts'
+import { inForce, retiredAt } from '../ledger/snapshot.ts'
 import { type Stamp, writtenBy } from '../ledger/stamp.ts'
-import type { PlanMade } from './facts.ts'
+import type { NextNightChosen, PlanEnded, PlanHeld, PlanMade } from './facts.ts'
 
 export type NightMark = {
-  readonly what: 'given' | 'skipped' | 'unknown'
+  /** 'counted': one of several nights in which, by a count, something was given. */
+  readonly what: 'given' | 'skipped' | 'unknown' | 'counted'
   readonly entry: Stamp
   readonly at: Moment
   /** Microlitres that reached the tank; 0 unless given. */
@@ -16,18 +17,35 @@ export type NightMark = {
 /** Night to what was recorded for it, in the order it happened. */
 export type Nights = ReadonlyMap<Day, readonly NightMark[]>
 
+/** Nights from and to, both included. */
+export type NightRange = { readonly from: Day; readonly to: Day }
+
 export type DosingState = {
   readonly plans: ReadonlyMap<PlanId, readonly PlanMade[]>
+  readonly plansEnded: ReadonlyMap<PlanId, readonly Pick<PlanEnded, 'at'>[]>
+  readonly holds: ReadonlyMap<PlanId, readonly PlanHeld[]>
+  readonly choices: ReadonlyMap<PlanId, readonly NextNightChosen[]>
+  /** Nights on which nothing was given, and she said so. */
+  readonly missed: ReadonlyMap<PlanId, readonly NightRange[]>
   readonly nights: ReadonlyMap<PlanId, Nights>
   /** The last night of each plan that anything is known of. */
   readonly lastNight: ReadonlyMap<PlanId, Day>
 }
 
+/** The plan as it was made last, ended or not: what happened by it still has to be told. */
 export const planAt = ({ plans }: DosingState, plan: PlanId, now: Moment): PlanMade | undefined =>
   inForce(plans.get(plan) ?? [], now)
 
-export const plansAt = ({ plans }: DosingState, now: Moment): readonly PlanMade[] =>
-  [...plans.values()].flatMap((made) => inForce(made, now) ?? [])
+/** The plans that go on. */
+export const plansAt = ({ plans, plansEnded }: DosingState, now: Moment): readonly PlanMade[] =>
+  [...plans].flatMap(([plan, made]) => {
+    const holding = inForce(made, now)
+    return holding && !retiredAt(plansEnded.get(plan), holding, now) ? [holding] : []
+  })
+
+/** Until when nothing of it is due, if it is held. */
+export const heldUntil = ({ holds }: DosingState, plan: PlanId, now: Moment): Day | undefined =>
+  inForce(holds.get(plan) ?? [], now)?.until
 
 export const planFor = (state: DosingState, tank: TankId, food: FoodId, now: Moment): PlanMade | undefined =>
   plansAt(state, now).find((plan) => plan.tank === tank && plan.food === food)

@@ -39,6 +39,21 @@ export type PlaceDescribed = {
   readonly door: Door
 }
 
+/** No longer bought; what is left of it stays on the shelf. Described again, it is back. */
+export type FoodRetired = {
+  readonly kind: 'foodRetired'
+  readonly at: Moment
+  readonly food: FoodId
+  readonly why?: string
+}
+/** The door is gone. Described again, it is back. */
+export type PlaceRetired = {
+  readonly kind: 'placeRetired'
+  readonly at: Moment
+  readonly place: PlaceId
+  readonly why?: string
+}
+
 /** Whole minor units (pence, cents). Absent means not known; free is said. */
 export type Price = { readonly minor: number; readonly currency: string } | 'free'
 
@@ -111,6 +126,44 @@ export type PortionsOnHand = Portions & {
   readonly about: boolean
 }
 
+/** All of it now stands behind another door. */
+export type BottleMoved = {
+  readonly kind: 'bottleMoved'
+  readonly at: Moment
+  readonly bottle: BottleId
+  readonly to: PlaceId
+}
+export type LotMoved = { readonly kind: 'lotMoved'; readonly at: Moment; readonly lot: LotId; readonly to: PlaceId }
+/** Part of a lot became a lot of its own, frozen when the other was. One act: what left the one is in the other. */
+export type PortionsMoved = {
+  readonly kind: 'portionsMoved'
+  readonly at: Moment
+  readonly from: LotId
+  readonly lot: LotId
+  readonly mark: string
+  readonly count: number
+  readonly kept: Kept
+  readonly to: PlaceId
+}
+
+/** As she saw them: which wells of a tray are empty, counted along the rows from 0. A whole snapshot of that tray. */
+export type WellsSeen = {
+  readonly kind: 'wellsSeen'
+  readonly at: Moment
+  readonly lot: LotId
+  /** Which of the lot's trays, from 0. */
+  readonly tray: number
+  readonly empty: readonly number[]
+}
+/** The columns after which a tray has been cut through. A whole snapshot of that tray. */
+export type TrayCut = {
+  readonly kind: 'trayCut'
+  readonly at: Moment
+  readonly lot: LotId
+  readonly tray: number
+  readonly after: readonly number[]
+}
+
 /** An observation: the figure is reset here, later changes apply on top. Carries the book figure she saw. */
 export type PortionsCounted = {
   readonly kind: 'portionsCounted'
@@ -139,6 +192,14 @@ export type PortionsGone = {
   readonly fate: Fate
   readonly why?: string
 }
+export type PortionsGivenAway = {
+  readonly kind: 'portionsGivenAway'
+  readonly at: Moment
+  readonly lot: LotId
+  readonly count: number
+  /** To whom, if she says. */
+  readonly to?: string
+}
 /** More than the book knew of. */
 export type PortionsFound = {
   readonly kind: 'portionsFound'
@@ -158,15 +219,23 @@ export type LiquidGone = {
 
 export type FoodFact =
   | FoodDescribed
+  | FoodRetired
   | PlaceDescribed
+  | PlaceRetired
   | BottleRecorded
   | BottleOpened
   | BottleFinished
   | BottlesShaken
+  | BottleMoved
   | PortionsFrozen
   | PortionsOnHand
+  | LotMoved
+  | PortionsMoved
+  | WellsSeen
+  | TrayCut
   | PortionsCounted
   | LiquidMeasured
   | PortionsGone
+  | PortionsGivenAway
   | PortionsFound
   | LiquidGone

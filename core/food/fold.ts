@@ -5,17 +5,25 @@
  */
 import type { BottleId, FoodId, LotId, PlaceId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
-import type { DoseGiven } from '../dosing/facts.ts'
+import type { DoseGiven, DoseGivenOffPlan, NightsCounted } from '../dosing/facts.ts'
 import { gather } from '../ledger/gather.ts'
 import type { Stamp } from '../ledger/stamp.ts'
-import type { FoodDescribed, FoodFact, PlaceDescribed } from './facts.ts'
-import type { Bottle, Fed, Lot, Observation } from './state.ts'
+import type { FoodDescribed, FoodFact, FoodRetired, PlaceDescribed, PlaceRetired, PortionsMoved } from './facts.ts'
+import type { Bottle, Fed, Lot, Observation, TraySeen } from './state.ts'
 
-type Growing<Thing> = { -readonly [Key in keyof Thing]: Key extends 'observations' ? Observation[] : Thing[Key] }
+type Growing<Thing> = {
+  -readonly [Key in keyof Thing]: Key extends 'observations'
+    ? Observation[]
+    : Key extends 'traysSeen'
+      ? Map<number, TraySeen>
+      : Thing[Key]
+}
 
 export const emptyFood = () => ({
   foods: new Map<FoodId, FoodDescribed[]>(),
+  foodsRetired: new Map<FoodId, FoodRetired[]>(),
   places: new Map<PlaceId, PlaceDescribed[]>(),
+  placesRetired: new Map<PlaceId, PlaceRetired[]>(),
   bottles: new Map<BottleId, Growing<Bottle>>(),
   lots: new Map<LotId, Growing<Lot>>(),
   fed: new Map<FoodId, Fed>(),
@@ -36,6 +44,7 @@ export const introduceFood = (state: Folding, id: Stamp, fact: FoodFact) => {
         id: fact.bottle,
         entry: id,
         recorded: fact,
+        place: fact.place,
         openedOn: fact.openedOn,
         left: fact.contents,
         lastSeen: fact.contents,
@@ -49,22 +58,29 @@ export const introduceFood = (state: Folding, id: Stamp, fact: FoodFact) => {
       return
     case 'portionsFrozen':
     case 'portionsOnHand':
-      state.lots.set(fact.lot, {
-        id: fact.lot,
-        entry: id,
-        made: fact,
-        left: fact.portions,
-        fed: 0,
-        gone: 0,
-        observations: [],
-      })
+      state.lots.set(fact.lot, newLot(id, fact))
       return
+    case 'foodRetired':
+      return gather(state.foodsRetired, fact.food, fact)
+    case 'placeRetired':
+      return gather(state.placesRetired, fact.place, fact)
+    case 'portionsMoved': {
+      const parent = state.lots.get(fact.from)
+      // A second lot under one name would swallow the first.
+      if (parent && !state.lots.has(fact.lot)) state.lots.set(fact.lot, newLot(id, partOf(parent, fact)))
+      return
+    }
     case 'bottleOpened':
     case 'bottleFinished':
     case 'bottlesShaken':
+    case 'bottleMoved':
+    case 'lotMoved':
+    case 'wellsSeen':
+    case 'trayCut':
     case 'portionsCounted':
     case 'liquidMeasured':
     case 'portionsGone':
+    case 'portionsGivenAway':
     case 'portionsFound':
     case 'liquidGone':
       return
@@ -72,6 +88,28 @@ export const introduceFood = (state: Folding, id: Stamp, fact: FoodFact) => {
       fact satisfies never
   }
 }
+
+const newLot = (entry: Stamp, made: Lot['made']): Growing<Lot> => ({
+  id: made.lot,
+  entry,
+  made,
+  place: made.place,
+  traysSeen: new Map(),
+  left: made.portions,
+  fed: 0,
+  gone: 0,
+  observations: [],
+})
+/** What it was a part of, and when that went into the freezer, it keeps. */
+const partOf = ({ made }: Lot, { lot, mark, count, kept, to, at }: PortionsMoved): Lot['made'] => ({
+  ...made,
+  at,
+  lot,
+  mark,
+  portions: count,
+  kept,
+  place: to,
+})
 
 const bottleOf = (state: Folding, entry: Stamp, id: BottleId): Growing<Bottle> | undefined => {
   const bottle = state.bottles.get(id)
@@ -122,6 +160,31 @@ export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
         if (bottle) bottle.shakenAt = fact.at
       }
       return
+    case 'bottleMoved': {
+      const bottle = bottleOf(state, id, fact.bottle)
+      if (bottle) bottle.place = fact.to
+      return
+    }
+    case 'lotMoved': {
+      const lot = lotOf(state, id, fact.lot)
+      if (lot) lot.place = fact.to
+      return
+    }
+    case 'portionsMoved': {
+      const lot = lotOf(state, id, fact.from)
+      if (lot && !countedAfter(lot, fact.at)) lot.left -= fact.count
+      return
+    }
+    case 'wellsSeen': {
+      const lot = lotOf(state, id, fact.lot)
+      if (lot) lot.traysSeen.set(fact.tray, { ...lot.traysSeen.get(fact.tray), empty: fact.empty })
+      return
+    }
+    case 'trayCut': {
+      const lot = lotOf(state, id, fact.lot)
+      if (lot) lot.traysSeen.set(fact.tray, { ...lot.traysSeen.get(fact.tray), cuts: fact.after })
+      return
+    }
     case 'portionsCounted': {
       const lot = lotOf(state, id, fact.lot)
       if (!lot) return
@@ -143,6 +206,11 @@ export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
       if (lot) take(lot, fact.at, fact.count, 'gone')
       return
     }
+    case 'portionsGivenAway': {
+      const lot = lotOf(state, id, fact.lot)
+      if (lot) take(lot, fact.at, fact.count, 'gone')
+      return
+    }
     case 'portionsFound': {
       const lot = lotOf(state, id, fact.lot)
       if (lot && !countedAfter(lot, fact.at)) lot.left += fact.count
@@ -154,7 +222,9 @@ export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
       return
     }
     case 'foodDescribed':
+    case 'foodRetired':
     case 'placeDescribed':
+    case 'placeRetired':
     case 'bottleRecorded':
     case 'portionsOnHand':
       return
@@ -164,7 +234,7 @@ export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
 }
 
 /** A dose leaves the bottle or lot it came from, and is added to what its food has done. */
-export const feed = (state: Folding, id: Stamp, fact: DoseGiven) => {
+export const feed = (state: Folding, id: Stamp, fact: DoseGiven | DoseGivenOffPlan) => {
   for (const taken of fact.taken) {
     if (taken.from === 'bottle') {
       const bottle = bottleOf(state, id, taken.bottle)
@@ -174,10 +244,23 @@ export const feed = (state: Folding, id: Stamp, fact: DoseGiven) => {
       if (lot) take(lot, fact.at, taken.count, 'fed')
     }
   }
-  const before = state.fed.get(fact.food)
   const amount = fact.served.reduce((sum, part) => sum + part.amount, 0)
-  state.fed.set(fact.food, {
-    doses: (before?.doses ?? 0) + fact.served.length,
-    amount: (before?.amount ?? 0) + amount,
-  })
+  addToFed(state, fact.food, fact.served.length, amount)
+}
+
+/** Counted, what is gone has been fed; the figure is reset as by any count. */
+export const feedByCount = (state: Folding, id: Stamp, fact: NightsCounted) => {
+  for (const { lot: counted, counted: found, book } of fact.lots) {
+    const lot = lotOf(state, id, counted)
+    if (!lot) continue
+    lot.observations.push({ entry: id, at: fact.at, found, bookThen: book, bookNow: lot.left })
+    lot.fed += Math.max(0, book - found)
+    lot.left = found
+  }
+  addToFed(state, fact.food, fact.doses, fact.amount)
+}
+
+const addToFed = ({ fed }: Folding, food: FoodId, doses: number, amount: number) => {
+  const before = fed.get(food)
+  fed.set(food, { doses: (before?.doses ?? 0) + doses, amount: (before?.amount ?? 0) + amount })
 }

@@ -3,9 +3,17 @@ import type { Microlitres } from '../basis/amounts.ts'
 import { addMonths, addSpan, type Day, earlier } from '../basis/days.ts'
 import type { BottleId, FoodId, LotId, PlaceId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
-import { inForce } from '../ledger/snapshot.ts'
+import { inForce, retiredAt } from '../ledger/snapshot.ts'
 import type { Stamp } from '../ledger/stamp.ts'
-import type { BottleRecorded, FoodDescribed, PlaceDescribed, PortionsFrozen, PortionsOnHand } from './facts.ts'
+import type {
+  BottleRecorded,
+  FoodDescribed,
+  FoodRetired,
+  PlaceDescribed,
+  PlaceRetired,
+  PortionsFrozen,
+  PortionsOnHand,
+} from './facts.ts'
 
 /** A count or measurement by hand, with the gap she saw and the gap as the book now has it. */
 export type Observation = {
@@ -20,6 +28,8 @@ export type Bottle = {
   readonly id: BottleId
   readonly entry: Stamp
   readonly recorded: BottleRecorded
+  /** Where it stands now. */
+  readonly place: PlaceId
   readonly openedOn: Day | undefined
   /** Microlitres by the book; below zero when more left it than it held. */
   readonly left: number
@@ -34,10 +44,18 @@ export type Bottle = {
   readonly observations: readonly Observation[]
 }
 
+/** As she last saw a tray: empty wells, and the columns after which it is cut. */
+export type TraySeen = { readonly empty?: readonly number[]; readonly cuts?: readonly number[] }
+
 export type Lot = {
   readonly id: LotId
   readonly entry: Stamp
+  /** How it came about. A part that was moved away is described as what it was a part of, with its own mark and number. */
   readonly made: PortionsFrozen | PortionsOnHand
+  /** Where it stands now. */
+  readonly place: PlaceId
+  /** By the place of the tray in the lot. */
+  readonly traysSeen: ReadonlyMap<number, TraySeen>
   /** Portions by the book; below zero when more were taken than it knew of. */
   readonly left: number
   readonly fed: number
@@ -50,7 +68,9 @@ export type Fed = { readonly doses: number; readonly amount: number }
 
 export type FoodState = {
   readonly foods: ReadonlyMap<FoodId, readonly FoodDescribed[]>
+  readonly foodsRetired: ReadonlyMap<FoodId, readonly FoodRetired[]>
   readonly places: ReadonlyMap<PlaceId, readonly PlaceDescribed[]>
+  readonly placesRetired: ReadonlyMap<PlaceId, readonly PlaceRetired[]>
   readonly bottles: ReadonlyMap<BottleId, Bottle>
   readonly lots: ReadonlyMap<LotId, Lot>
   readonly fed: ReadonlyMap<FoodId, Fed>
@@ -60,6 +80,20 @@ export const foodAt = ({ foods }: FoodState, food: FoodId, now: Moment): FoodDes
   inForce(foods.get(food) ?? [], now)
 export const placeAt = ({ places }: FoodState, place: PlaceId, now: Moment): PlaceDescribed | undefined =>
   inForce(places.get(place) ?? [], now)
+
+/** Foods still bought, in the order they were first described. */
+export const foodsAt = (state: FoodState, now: Moment): readonly FoodDescribed[] =>
+  [...state.foods.keys()].flatMap((food) => (foodRetired(state, food, now) ? [] : (foodAt(state, food, now) ?? [])))
+export const foodRetired = (state: FoodState, food: FoodId, now: Moment): boolean => {
+  const described = foodAt(state, food, now)
+  return described !== undefined && retiredAt(state.foodsRetired.get(food), described, now)
+}
+/** Doors that are there, in the order they were first described. */
+export const placesAt = (state: FoodState, now: Moment): readonly PlaceDescribed[] =>
+  [...state.places.keys()].flatMap((place) => {
+    const described = placeAt(state, place, now)
+    return described && !retiredAt(state.placesRetired.get(place), described, now) ? [described] : []
+  })
 
 /** Balances are carried raw and shown as never below zero. */
 export const portionsLeft = (lot: Lot): number => Math.max(0, lot.left)

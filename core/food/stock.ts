@@ -52,7 +52,7 @@ export const stock = (state: FoodState, now: Moment, today: Day): readonly Shelf
     const lastGood = bottleLastGood(bottle, food)
     return [
       {
-        at: bottle.recorded.place,
+        at: bottle.place,
         bottle,
         food,
         left: liquidLeft(bottle),
@@ -68,7 +68,7 @@ export const stock = (state: FoodState, now: Moment, today: Day): readonly Shelf
     const lastGood = lotLastGood(lot, food)
     return [
       {
-        at: lot.made.place,
+        at: lot.place,
         lot,
         food,
         left: portionsLeft(lot),

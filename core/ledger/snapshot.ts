@@ -13,3 +13,13 @@ export const inForce = <Snapshot extends { readonly at: Moment }>(
   described: readonly Snapshot[],
   now: Moment,
 ): Snapshot | undefined => described.findLast(({ at }) => at <= now + clockGrace) ?? described[0]
+
+/** The last of a thing's endings comes after the description that holds, and not from the future. */
+export const retiredAt = (
+  endings: readonly { readonly at: Moment }[] | undefined,
+  described: { readonly at: Moment },
+  now: Moment,
+): boolean => {
+  const ended = endings?.findLast(({ at }) => at <= now + clockGrace)
+  return ended !== undefined && ended.at >= described.at
+}

@@ -38,4 +38,12 @@ export type TankDescribed = {
   readonly pipetteMark: Microlitres
 }
 
-export type TankFact = TankDescribed
+/** Taken down; its past stays. Described again, it is back. */
+export type TankRetired = {
+  readonly kind: 'tankRetired'
+  readonly at: Moment
+  readonly tank: TankId
+  readonly why?: string
+}
+
+export type TankFact = TankDescribed | TankRetired

@@ -3,20 +3,31 @@ import { litres, type WaterAmount } from '../basis/amounts.ts'
 import { addDays, type Day } from '../basis/days.ts'
 import type { TankId } from '../basis/ids.ts'
 import { type ClockTime, clockMinutes, type Moment, momentAt, wallClock, type Zone } from '../basis/zones.ts'
-import { inForce } from '../ledger/snapshot.ts'
-import type { InsideMeasures, TankDescribed, TankWater } from './facts.ts'
+import { inForce, retiredAt } from '../ledger/snapshot.ts'
+import type { InsideMeasures, TankDescribed, TankRetired, TankWater } from './facts.ts'
 
 export type TankState = {
   /** Every description of each tank, in order. */
   readonly tanks: ReadonlyMap<TankId, readonly TankDescribed[]>
+  readonly tanksRetired: ReadonlyMap<TankId, readonly TankRetired[]>
 }
 
 export const tankAt = ({ tanks }: TankState, tank: TankId, now: Moment): TankDescribed | undefined =>
   inForce(tanks.get(tank) ?? [], now)
 
-/** Every tank as it is described at a moment, in the order they were first described. */
-export const tanksAt = ({ tanks }: TankState, now: Moment): readonly TankDescribed[] =>
-  [...tanks.values()].flatMap((described) => inForce(described, now) ?? [])
+/** The tank if it is still kept: a retired one has a name and a past, and nothing is due for it. */
+export const tankKept = (state: TankState, tank: TankId, now: Moment): TankDescribed | undefined => {
+  const described = tankAt(state, tank, now)
+  return described && !retiredAt(state.tanksRetired.get(tank), described, now) ? described : undefined
+}
+
+/** Every tank that is kept, as it is described at a moment, in the order they were first described. */
+export const tanksAt = (state: TankState, now: Moment): readonly TankDescribed[] =>
+  [...state.tanks.keys()].flatMap((tank) => tankKept(state, tank, now) ?? [])
+
+/** Those that were kept once. */
+export const retiredTanksAt = (state: TankState, now: Moment): readonly TankDescribed[] =>
+  [...state.tanks.keys()].flatMap((tank) => (tankKept(state, tank, now) ? [] : (tankAt(state, tank, now) ?? [])))
 
 const display = ({ shape }: InsideMeasures): number =>
   shape.form === 'rectangle'

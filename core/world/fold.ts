@@ -2,13 +2,16 @@
  * Ledger to world, whole, every time. It reads no clock, refuses nothing and throws nothing: what it is given has already
  * happened. Refolding all of it on each append leaves nothing incremental to go wrong, and costs less than reading the text.
  */
-import { applyDosing, emptyDosing } from '../dosing/fold.ts'
-import { changeFood, emptyFood, feed, introduceFood } from '../food/fold.ts'
+import type { DeviceId } from '../basis/ids.ts'
+import { applyDosing, emptyDosing, endPlans } from '../dosing/fold.ts'
+import type { PortionsMoved } from '../food/facts.ts'
+import { changeFood, emptyFood, feed, feedByCount, introduceFood } from '../food/fold.ts'
 import type { Entry, Unread } from '../ledger/entry.ts'
+import { gather } from '../ledger/gather.ts'
 import { history } from '../ledger/history.ts'
 import type { Stamp } from '../ledger/stamp.ts'
 import { applyTank, emptyTanks } from '../tank/fold.ts'
-import type { Fact } from './facts.ts'
+import type { ClashNoted, Fact, PhoneNamed } from './facts.ts'
 import { aheadOfItsWriting, findOddities } from './oddities.ts'
 import type { World } from './world.ts'
 
@@ -25,20 +28,27 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
   const tanks = emptyTanks()
   const food = emptyFood()
   const dosing = emptyDosing()
+  const phones = new Map<DeviceId, PhoneNamed[]>()
   const settled = new Set<string>()
   const ahead: Stamp[] = []
+  const setAside: Stamp[] = []
+  const clashes: Entry<ClashNoted>[] = []
+  const parts: Entry<PortionsMoved>[] = []
   for (const entry of standing) {
     introduce(entry)
     if (aheadOfItsWriting(entry)) ahead.push(entry.id)
   }
+  // After all lots: a part moved away is described by the lot it was a part of, which a quick clock may date later.
+  for (const { id, fact } of parts) introduceFood(food, id, fact)
   for (const entry of standing) change(entry)
   const { strangers, ...stock } = food
   return {
     ...tanks,
     ...stock,
     ...dosing,
+    phones,
     history: past,
-    oddities: findOddities({ ...stock, ...dosing }, ahead, strangers, settled),
+    oddities: findOddities({ ...stock, ...dosing }, { ahead, setAside, strangers, clashes, unread, past }, settled),
     unread,
   }
 
@@ -49,7 +59,12 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'bottleRecorded':
       case 'portionsFrozen':
       case 'portionsOnHand':
+      case 'foodRetired':
+      case 'placeRetired':
         return introduceFood(food, entry.id, entry.fact)
+      case 'portionsMoved':
+        parts.push({ id: entry.id, fact: entry.fact })
+        return
     }
   }
   function change(entry: Entry<Fact>) {
@@ -57,15 +72,32 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
     switch (fact.kind) {
       case 'tankDescribed':
         return applyTank(tanks, fact)
+      case 'tankRetired':
+        endPlans(dosing, fact)
+        return applyTank(tanks, fact)
+      case 'foodRetired':
+        return endPlans(dosing, fact)
       case 'doseGiven':
+      case 'doseGivenOffPlan':
         feed(food, id, fact)
         return applyDosing(dosing, id, fact)
+      case 'doseSetAside':
+        setAside.push(id)
+        return applyDosing(dosing, id, fact)
+      case 'nightsCounted':
+        feedByCount(food, id, fact)
+        return applyDosing(dosing, id, fact)
       case 'planMade':
+      case 'planEnded':
+      case 'planHeld':
+      case 'nextNightChosen':
       case 'nightSkipped':
       case 'nightUnknown':
+      case 'nightsMissed':
         return applyDosing(dosing, id, fact)
       case 'foodDescribed':
       case 'placeDescribed':
+      case 'placeRetired':
       case 'bottleRecorded':
       case 'portionsOnHand':
         return
@@ -73,12 +105,25 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'bottleOpened':
       case 'bottleFinished':
       case 'bottlesShaken':
+      case 'bottleMoved':
+      case 'lotMoved':
+      case 'portionsMoved':
+      case 'wellsSeen':
+      case 'trayCut':
       case 'portionsCounted':
       case 'liquidMeasured':
       case 'portionsGone':
+      case 'portionsGivenAway':
       case 'portionsFound':
       case 'liquidGone':
         return changeFood(food, id, fact)
+      case 'phoneNamed':
+        return gather(phones, fact.device, fact)
+      case 'clashNoted':
+        clashes.push({ id, fact })
+        return
+      case 'noteWritten':
+        return
       case 'questionSettled':
         settled.add(fact.question)
         return

@@ -7,18 +7,26 @@ import type { BottleId, LotId, PlanId } from '../basis/ids.ts'
 import type { DosingState, Nights } from '../dosing/state.ts'
 import { fromTwoPhones } from '../dosing/state.ts'
 import type { FoodState, Observation } from '../food/state.ts'
-import type { Entry } from '../ledger/entry.ts'
+import type { Entry, Unread } from '../ledger/entry.ts'
+import type { History } from '../ledger/history.ts'
 import { clockGrace } from '../ledger/snapshot.ts'
 import { type Stamp, writtenAt } from '../ledger/stamp.ts'
-import type { Fact } from './facts.ts'
+import type { ClashNoted, Fact } from './facts.ts'
 
 export type Oddity = { readonly key: string; readonly entries: readonly Stamp[] } & (
   | { readonly what: 'trayEmptierThanBook'; readonly lot: LotId; readonly short: number }
   | { readonly what: 'bottleEmptierThanBook'; readonly bottle: BottleId; readonly short: number }
-  | { readonly what: 'loggedTwice'; readonly plan: PlanId; readonly night: Day }
+  /** `more` nights than this one, noted by the same entries. */
+  | { readonly what: 'loggedTwice'; readonly plan: PlanId; readonly night: Day; readonly more: number }
   | { readonly what: 'unknownStock'; readonly thing: BottleId | LotId }
   | { readonly what: 'unknownPlan'; readonly plan: PlanId }
   | { readonly what: 'aheadOfItsWriting' }
+  /** More than the bottle holds: noted, not taken off it. */
+  | { readonly what: 'doseSetAside' }
+  /** The same id with another body came in a file. `clash` is the entry that keeps the other. */
+  | { readonly what: 'twoBodies'; readonly clash: Stamp }
+  /** Entries only a newer app reads. */
+  | { readonly what: 'newerEntries'; readonly count: number }
   | { readonly what: 'countGapMoved'; readonly of: 'portions'; readonly thing: LotId; readonly seen: Observation }
   | { readonly what: 'countGapMoved'; readonly of: 'liquid'; readonly thing: BottleId; readonly seen: Observation }
 )
@@ -80,23 +88,39 @@ const nightOddities = ({ nights, plans }: DosingState): Oddity[] =>
   ])
 
 const loggedTwice = (plan: PlanId, known: Nights): Oddity[] => {
-  const twice: Oddity[] = []
+  const twice = new Map<string, Extract<Oddity, { what: 'loggedTwice' }>>()
   // A plain loop: thousands of nights have one mark, and a list of them all would be made for nothing.
   for (const [night, marks] of known) {
     if (marks.length < 2 || !fromTwoPhones(marks)) continue
     const entries = marks.filter(({ what }) => what === 'given').map(({ entry }) => entry)
-    twice.push({ what: 'loggedTwice', key: `loggedTwice:${[...entries].sort().join('+')}`, entries, plan, night })
+    const key = `loggedTwice:${[...entries].sort().join('+')}`
+    // Two answers about a fortnight are one question, not seven.
+    const before = twice.get(key)
+    twice.set(
+      key,
+      before ? { ...before, more: before.more + 1 } : { what: 'loggedTwice', key, entries, plan, night, more: 0 },
+    )
   }
-  return twice
+  return [...twice.values()]
 }
 
 /** Dated more than the grace after it was written: a wrong day, or a clock put right since. */
 export const aheadOfItsWriting = ({ id, fact }: Entry<Fact>): boolean => fact.at > writtenAt(id) + clockGrace
 
+/** What the fold came upon on its way. */
+export type CameUpon = {
+  readonly ahead: readonly Stamp[]
+  readonly setAside: readonly Stamp[]
+  /** Entries that name a bottle or lot the ledger does not have. */
+  readonly strangers: readonly { readonly entry: Stamp; readonly thing: BottleId | LotId }[]
+  readonly clashes: readonly Entry<ClashNoted>[]
+  readonly unread: readonly Unread[]
+  readonly past: History<Fact>
+}
+
 export const findOddities = (
   state: FoodState & DosingState,
-  ahead: readonly Stamp[],
-  strangers: readonly { readonly entry: Stamp; readonly thing: BottleId | LotId }[],
+  { ahead, setAside, strangers, clashes, unread, past }: CameUpon,
   settled: ReadonlySet<string>,
 ): readonly Oddity[] =>
   [
@@ -111,4 +135,26 @@ export const findOddities = (
       }),
     ),
     ...ahead.map((id): Oddity => ({ what: 'aheadOfItsWriting', key: `aheadOfItsWriting:${id}`, entries: [id] })),
+    ...setAside.map((id): Oddity => ({ what: 'doseSetAside', key: `doseSetAside:${id}`, entries: [id] })),
+    ...twoBodies(clashes, past),
+    ...(unread.length > 0
+      ? [
+          {
+            what: 'newerEntries' as const,
+            // More of them ask again.
+            key: `newerEntries:${unread.length}`,
+            entries: unread.map(({ id }) => id),
+            count: unread.length,
+          },
+        ]
+      : []),
   ].filter(({ key }) => !settled.has(key))
+
+/** One question an id, however many files disagreed; none once it is crossed out or not here any more. */
+const twoBodies = (clashes: readonly Entry<ClashNoted>[], { struck }: History<Fact>): readonly Oddity[] => {
+  const asked = new Map<Stamp, Oddity>()
+  for (const { id, fact } of clashes)
+    if (!struck.has(fact.entry) && !asked.has(fact.entry))
+      asked.set(fact.entry, { what: 'twoBodies', key: `twoBodies:${fact.entry}`, entries: [fact.entry], clash: id })
+  return [...asked.values()]
+}

@@ -26,6 +26,12 @@ const bottle = id<BottleId>()
 export const bottleOpened = v.looseObject({ kind: v.literal('bottleOpened'), at: moment, bottle, openedOn: day })
 export const bottleFinished = v.looseObject({ kind: v.literal('bottleFinished'), at: moment, bottle })
 export const bottlesShaken = v.looseObject({ kind: v.literal('bottlesShaken'), at: moment, bottles: list(bottle) })
+export const bottleMoved = v.looseObject({
+  kind: v.literal('bottleMoved'),
+  at: moment,
+  bottle,
+  to: id<PlaceId>(),
+})
 
 export const liquidMeasured = v.looseObject({
   kind: v.literal('liquidMeasured'),

@@ -16,6 +16,7 @@ const isWhole = (value: unknown, from: number, to: number): value is number =>
 
 /** A thousand litres of food. */
 const mostFood = 1_000_000_000
+const mostKept = 1_000_000
 const firstOf2200 = 7_258_118_400_000
 
 export const moment = v.custom<Moment>(
@@ -28,6 +29,8 @@ export const stamp = v.custom<Stamp>((value) => isText(value) && isStamp(value))
 export const id = <Id extends string>() => v.custom<Id>((value) => isText(value) && idPattern.test(value))
 
 export const text = v.custom<string>((value) => isText(value) && value.length <= 10_000)
+/** A line of a file, kept as it came: the file's own limit, less what the line that holds it needs. */
+export const longText = v.custom<string>((value) => isText(value) && value.length <= mostKept)
 export const yesOrNo = v.boolean()
 export const oneOf = v.picklist
 

@@ -25,3 +25,16 @@ export const placeDescribed = v.looseObject({
   name: text,
   door: oneOf(['fridge', 'freezer']),
 })
+
+export const foodRetired = v.looseObject({
+  kind: v.literal('foodRetired'),
+  at: moment,
+  food: id<FoodId>(),
+  why: maybe(text),
+})
+export const placeRetired = v.looseObject({
+  kind: v.literal('placeRetired'),
+  at: moment,
+  place: id<PlaceId>(),
+  why: maybe(text),
+})

@@ -21,6 +21,13 @@ import {
 const side = whole(1, 100)
 const tray = v.looseObject({ rows: side, columns: side, filled: whole(0, 10_000) })
 
+const kept = v.variant('as', [
+  v.looseObject({ as: v.literal('trays'), trays: list(tray) }),
+  v.looseObject({ as: v.literal('loose') }),
+])
+/** Of a lot's trays, of a tray's wells and columns: each is counted from 0. */
+const place = whole(0, 10_000)
+
 const portions = {
   at: moment,
   lot: id<LotId>(),
@@ -29,10 +36,7 @@ const portions = {
   portions: count,
   each: someAmount,
   frozenOn: day,
-  kept: v.variant('as', [
-    v.looseObject({ as: v.literal('trays'), trays: list(tray) }),
-    v.looseObject({ as: v.literal('loose') }),
-  ]),
+  kept,
   place: id<PlaceId>(),
 }
 
@@ -67,4 +71,42 @@ export const portionsFound = v.looseObject({
   lot: id<LotId>(),
   count,
   why: maybe(text),
+})
+export const portionsGivenAway = v.looseObject({
+  kind: v.literal('portionsGivenAway'),
+  at: moment,
+  lot: id<LotId>(),
+  count,
+  to: maybe(text),
+})
+
+export const lotMoved = v.looseObject({
+  kind: v.literal('lotMoved'),
+  at: moment,
+  lot: id<LotId>(),
+  to: id<PlaceId>(),
+})
+export const portionsMoved = v.looseObject({
+  kind: v.literal('portionsMoved'),
+  at: moment,
+  from: id<LotId>(),
+  lot: id<LotId>(),
+  mark: text,
+  count,
+  kept,
+  to: id<PlaceId>(),
+})
+export const wellsSeen = v.looseObject({
+  kind: v.literal('wellsSeen'),
+  at: moment,
+  lot: id<LotId>(),
+  tray: place,
+  empty: list(place),
+})
+export const trayCut = v.looseObject({
+  kind: v.literal('trayCut'),
+  at: moment,
+  lot: id<LotId>(),
+  tray: place,
+  after: list(place),
 })

@@ -43,3 +43,9 @@ export const tankDescribed = v.looseObject({
   lightsOut: clockTime,
   pipetteMark: someAmount,
 })
+export const tankRetired = v.looseObject({
+  kind: v.literal('tankRetired'),
+  at: moment,
+  tank: id<TankId>(),
+  why: maybe(text),
+})

@@ -1,0 +1,114 @@
+/** A dose is put right: another tank, or where it came from. Crossed out and written again, in one append. */
+import { type Microlitres, microlitres } from '../basis/amounts.ts'
+import type { BottleId, TankId } from '../basis/ids.ts'
+import { ok, type Result, refuse } from '../basis/result.ts'
+import type { Moment } from '../basis/zones.ts'
+import { type FoodState, liquidLeft } from '../food/state.ts'
+import type { AnyFact, Entry, EntryStruckOut } from '../ledger/entry.ts'
+import type { History } from '../ledger/history.ts'
+import type { Stamp } from '../ledger/stamp.ts'
+import { nightOf, type TankState, tankAt } from '../tank/state.ts'
+import type { DoseGiven, DoseGivenOffPlan, DoseSetAside, ServedAny, Taken } from './facts.ts'
+import { partFor } from './give.ts'
+import type { DosingState } from './state.ts'
+
+type State = TankState & FoodState & DosingState & { readonly history: History<AnyFact> }
+type Dose = DoseGiven | DoseGivenOffPlan | DoseSetAside
+
+export type AmendRefusal =
+  | { readonly why: 'noSuchEntry' | 'alreadyCrossedOut' | 'noSuchTank' }
+  | {
+      readonly why: 'moreThanBottleHolds'
+      readonly bottle: BottleId
+      readonly holds: Microlitres
+      readonly asked: Microlitres
+    }
+export type Amended = readonly [EntryStruckOut, DoseGiven | DoseGivenOffPlan]
+
+const isDose = (entry: Entry<AnyFact>): entry is Entry<Dose> =>
+  entry.fact.kind === 'doseGiven' || entry.fact.kind === 'doseGivenOffPlan' || entry.fact.kind === 'doseSetAside'
+
+const standing = ({ history }: State, id: Stamp): Result<Dose, AmendRefusal> => {
+  const entry = history.all.find((other) => other.id === id)
+  if (!entry || !isDose(entry)) return refuse({ why: 'noSuchEntry' })
+  return history.struck.has(id) ? refuse({ why: 'alreadyCrossedOut' }) : ok(entry.fact)
+}
+
+/** Written anew under the kind its parts ask for. */
+const writtenAgain = (
+  dose: Dose,
+  served: readonly ServedAny[],
+  taken: readonly Taken[],
+): DoseGiven | DoseGivenOffPlan => {
+  const { at, food, why } = dose
+  const told = { at, food, taken, ...(why ? { why } : {}) }
+  const onPlan = served.flatMap((part) => (part.plan ? [{ ...part, plan: part.plan }] : []))
+  return onPlan.length === served.length
+    ? { kind: 'doseGiven', ...told, served: onPlan }
+    : { kind: 'doseGivenOffPlan', ...told, served }
+}
+
+/** It went into another tank: both are reckoned again, the stock is as it was. */
+export const moveDose = (
+  state: State,
+  { entry, from, to }: { readonly entry: Stamp; readonly from: TankId; readonly to: TankId },
+  now: Moment,
+): Result<Amended, AmendRefusal> => {
+  const dose = standing(state, entry)
+  if (!dose.ok) return dose
+  const tank = tankAt(state, to, dose.value.at)
+  if (!tank) return refuse({ why: 'noSuchTank' })
+  const served = dose.value.served.map(
+    (part): ServedAny =>
+      part.tank === from
+        ? { ...partFor(state, to, dose.value.food, part.amount, now), night: nightOf(dose.value.at, tank) }
+        : part,
+  )
+  return ok([
+    { kind: 'entryStruckOut', at: now, target: entry, why: 'wrongTank' },
+    writtenAgain(dose.value, served, dose.value.taken),
+  ])
+}
+
+export type HowItWas =
+  /** More was in it than the book knew: what the book has is taken, and the bottle is empty. */
+  | { readonly is: 'bottleHeldMore' }
+  | { readonly is: 'fromAnother'; readonly bottle: BottleId }
+  /** A slip of the decimal point. */
+  | { readonly is: 'amount'; readonly amount: Microlitres }
+
+/** A dose that was set aside is taken up again, as she now says it was. */
+export const takeUp = (
+  state: State,
+  { entry, how }: { readonly entry: Stamp; readonly how: HowItWas },
+  now: Moment,
+): Result<Amended, AmendRefusal> => {
+  const dose = standing(state, entry)
+  if (!dose.ok) return dose
+  const { served, taken } = dose.value
+  const holds = (id: BottleId): Microlitres => {
+    const bottle = state.bottles.get(id)
+    return bottle ? liquidLeft(bottle) : microlitres(0)
+  }
+  const capped = (part: Taken): Taken =>
+    part.from === 'bottle' ? { ...part, amount: microlitres(Math.min(part.amount, holds(part.bottle))) } : part
+  const other = (part: Taken): Taken =>
+    part.from === 'bottle' && how.is === 'fromAnother' ? { ...part, bottle: how.bottle } : part
+  const slipped = (part: Taken): Taken =>
+    part.from === 'bottle' && how.is === 'amount' ? { ...part, amount: how.amount } : part
+  const sources = taken.map(how.is === 'bottleHeldMore' ? capped : how.is === 'fromAnother' ? other : slipped)
+  if (how.is !== 'bottleHeldMore')
+    for (const part of sources)
+      if (part.from === 'bottle' && part.amount > holds(part.bottle))
+        return refuse({
+          why: 'moreThanBottleHolds',
+          bottle: part.bottle,
+          holds: holds(part.bottle),
+          asked: part.amount,
+        })
+  const given = how.is === 'amount' ? served.map((part) => ({ ...part, amount: how.amount })) : served
+  return ok([
+    { kind: 'entryStruckOut', at: now, target: entry, why: 'mistake' },
+    writtenAgain(dose.value, given, sources),
+  ])
+}

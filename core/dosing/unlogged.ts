@@ -1,0 +1,177 @@
+/** Dose nights that went by without a word: one question, however many they are, and its answers. */
+
+import { microlitres } from '../basis/amounts.ts'
+import { addDays, type Day } from '../basis/days.ts'
+import type { FoodId, LotId, PlanId } from '../basis/ids.ts'
+import { ok, type Result, refuse } from '../basis/result.ts'
+import type { Moment } from '../basis/zones.ts'
+import type { FoodState } from '../food/state.ts'
+import { gather } from '../ledger/gather.ts'
+import { lightsOutOf, nightOf, type TankState, tankAt } from '../tank/state.ts'
+import { portionsPerDose } from './cover.ts'
+import type { Due } from './due.ts'
+import type { DoseGiven, NightsCounted, NightsMissed, PlanMade, Served, Taken } from './facts.ts'
+import { reaching, type Serving, servings, sourcesOf } from './serve.ts'
+import { type DosingState, planAt } from './state.ts'
+
+type State = TankState & FoodState & DosingState
+
+/** More nights than two years of every evening are nobody's holiday; a walk must end. */
+const mostNights = 800
+
+/**
+ * The dose nights before tonight of which nothing is known, oldest first. None from before the plan was made, and none of
+ * which she has said that nothing was given.
+ */
+export const unloggedNights = (state: State, plan: PlanMade, { owed }: Due, now: Moment): readonly Day[] => {
+  const tank = tankAt(state, plan.tank, now)
+  const first = state.plans.get(plan.plan)?.[0]
+  if (!tank || !first) return []
+  const tonight = nightOf(now, tank)
+  const begun = nightOf(first.at, tank)
+  const missed = state.missed.get(plan.plan) ?? []
+  const nights: Day[] = []
+  for (let night = owed; night < tonight && nights.length < mostNights; night = addDays(night, plan.everyNights)) {
+    if (night >= begun && !missed.some(({ from, to }) => from <= night && night <= to)) nights.push(night)
+  }
+  return nights
+}
+
+/** The nights of one plan that an answer is about. */
+export type Round = { readonly plan: PlanId; readonly nights: readonly Day[] }
+export type RoundRefusal =
+  | { readonly why: 'noSuchPlan' }
+  | { readonly why: 'noNights' }
+  /** Another phone or tab has written something for one of them since. */
+  | { readonly why: 'nightKnown'; readonly night: Day }
+
+type Known = { readonly plan: PlanMade; readonly nights: readonly Day[] }
+
+const known = (state: State, rounds: readonly Round[], now: Moment): Result<readonly Known[], RoundRefusal> => {
+  const all: Known[] = []
+  for (const { plan: id, nights } of rounds) {
+    const plan = planAt(state, id, now)
+    if (!plan) return refuse({ why: 'noSuchPlan' })
+    const written = nights.find((night) => state.nights.get(id)?.has(night))
+    if (written) return refuse({ why: 'nightKnown', night: written })
+    if (nights.length > 0) all.push({ plan, nights })
+  }
+  return all.length > 0 ? ok(all) : refuse({ why: 'noNights' })
+}
+
+/** A count made since is of what was left after those nights: they take nothing off it any more. */
+const countedSince = (state: State, { taken }: Serving, at: Moment): boolean => {
+  const thing = taken.from === 'portions' ? state.lots.get(taken.lot) : state.bottles.get(taken.bottle)
+  return thing?.observations.some((seen) => seen.at > at) ?? false
+}
+
+const addTaken = (all: Taken[], part: Taken) => {
+  const at = all.findIndex((other) =>
+    part.from === 'portions'
+      ? other.from === 'portions' && other.lot === part.lot
+      : other.from === 'bottle' && other.bottle === part.bottle,
+  )
+  const before = all[at]
+  if (before?.from === 'portions' && part.from === 'portions') all[at] = { ...before, count: before.count + part.count }
+  else if (before?.from === 'bottle' && part.from === 'bottle')
+    all[at] = { ...before, amount: microlitres(before.amount + part.amount) }
+  else all.push(part)
+}
+
+const asUsual = (state: State, food: FoodId, rounds: readonly Known[], now: Moment): DoseGiven => {
+  const served: Served[] = []
+  const taken: Taken[] = []
+  let sources = sourcesOf(state, food, now)
+  const nights = rounds
+    .flatMap(({ plan, nights: all }) => all.map((night) => ({ plan, night })))
+    .sort((a, b) => (a.night < b.night ? -1 : a.night > b.night ? 1 : 0))
+  for (const { plan, night } of nights) {
+    const tank = tankAt(state, plan.tank, now)
+    const [serving] = servings(sources, plan.amount, night)
+    served.push({ tank: plan.tank, plan: plan.plan, night, amount: serving?.amount ?? plan.amount })
+    if (!serving || !tank || countedSince(state, serving, lightsOutOf(night, tank))) continue
+    sources = sources.map((source) => (source === serving.source ? { ...source, left: serving.left } : source))
+    addTaken(taken, serving.taken)
+  }
+  return { kind: 'doseGiven', at: now, food, served, taken }
+}
+
+/** It went on as usual: one entry for each food, with every night and what it took, first to expire first. */
+export const keptGoing = (
+  state: State,
+  rounds: readonly Round[],
+  now: Moment,
+): Result<readonly DoseGiven[], RoundRefusal> => {
+  const all = known(state, rounds, now)
+  if (!all.ok) return all
+  const byFood = new Map<FoodId, Known[]>()
+  for (const round of all.value) gather(byFood, round.plan.food, round)
+  return ok([...byFood].map(([food, of]) => asUsual(state, food, of, now)))
+}
+
+const range = (nights: readonly Day[]) => {
+  const sorted = [...nights].sort()
+  // Never empty: `known` has seen to it.
+  return { from: sorted[0] as Day, to: sorted.at(-1) as Day }
+}
+
+/** Nothing was given. The round waited: tonight may be due. */
+export const stoppedFeeding = (
+  state: State,
+  rounds: readonly Round[],
+  now: Moment,
+): Result<readonly NightsMissed[], RoundRefusal> => {
+  const all = known(state, rounds, now)
+  if (!all.ok) return all
+  return ok(
+    all.value.map(({ plan: { plan, tank, food }, nights }): NightsMissed => {
+      return { kind: 'nightsMissed', at: now, plan, tank, food, ...range(nights) }
+    }),
+  )
+}
+
+export type NightsCountRefusal =
+  | RoundRefusal
+  | { readonly why: 'noSuchLot' }
+  | { readonly why: 'notACount'; readonly asked: number }
+
+/** She counted: what is gone was given in those nights, on which of them is not invented. One food at a time. */
+export const nightsByCount = (
+  state: State,
+  asked: {
+    readonly rounds: readonly Round[]
+    readonly lots: readonly { readonly lot: LotId; readonly counted: number }[]
+  },
+  now: Moment,
+): Result<readonly [NightsCounted], NightsCountRefusal> => {
+  const all = known(state, asked.rounds, now)
+  if (!all.ok) return all
+  const [first] = all.value
+  if (!first) return refuse({ why: 'noNights' })
+  const lots: { lot: LotId; counted: number; book: number }[] = []
+  let doses = 0
+  let amount = 0
+  for (const { lot, counted } of asked.lots) {
+    const there = state.lots.get(lot)
+    if (!there) return refuse({ why: 'noSuchLot' })
+    if (!Number.isInteger(counted) || counted < 0) return refuse({ why: 'notACount', asked: counted })
+    const used = Math.max(0, there.left - counted)
+    lots.push({ lot, counted, book: there.left })
+    const { each } = there.made
+    const perDose = portionsPerDose(first.plan.amount, each)
+    doses += used / perDose
+    amount += Math.round((used / perDose) * reaching(perDose, each, first.plan.amount))
+  }
+  const rounds = all.value.map(({ plan: { plan, tank }, nights }) => ({ plan, tank, ...range(nights) }))
+  return ok([
+    {
+      kind: 'nightsCounted',
+      at: now,
+      food: first.plan.food,
+      rounds,
+      lots,
+      doses: Math.ceil(doses),
+      amount: microlitres(amount),
+    },
+  ])
+}

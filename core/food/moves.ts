@@ -1,0 +1,109 @@
+/** Behind another door, to somebody else, out of their wells. */
+import type { BottleId, LotId, PlaceId } from '../basis/ids.ts'
+import { ok, type Result, refuse } from '../basis/result.ts'
+import type { Moment } from '../basis/zones.ts'
+import type { BottleMoved, Kept, LotMoved, PortionsGivenAway, PortionsMoved, TrayCut, WellsSeen } from './facts.ts'
+import { type FoodState, type Lot, placeAt, portionsLeft } from './state.ts'
+import { traysNow } from './trays.ts'
+
+export type MoveRefusal =
+  | { readonly why: 'noSuchBottle' | 'noSuchLot' | 'noSuchPlace' }
+  | { readonly why: 'alreadyThere' }
+  | { readonly why: 'notACount'; readonly asked: number }
+  | { readonly why: 'moreThanLeft'; readonly left: number }
+  /** Trays that do not add up to what is moved. */
+  | { readonly why: 'traysDisagree'; readonly inTrays: number; readonly portions: number }
+
+export const moveBottle = (
+  state: FoodState,
+  { bottle, to }: { readonly bottle: BottleId; readonly to: PlaceId },
+  now: Moment,
+): Result<readonly [BottleMoved], MoveRefusal> => {
+  const known = state.bottles.get(bottle)
+  if (!known) return refuse({ why: 'noSuchBottle' })
+  if (!placeAt(state, to, now)) return refuse({ why: 'noSuchPlace' })
+  return known.place === to ? refuse({ why: 'alreadyThere' }) : ok([{ kind: 'bottleMoved', at: now, bottle, to }])
+}
+
+export type PortionsMoveAsked = {
+  readonly from: LotId
+  readonly to: PlaceId
+  /** All that is left moves as it is; fewer become a lot of their own. */
+  readonly count: number
+  /** For that lot: its id, its mark and how it is kept. */
+  readonly lot: LotId
+  readonly mark: string
+  readonly kept: Kept
+}
+
+/** A tray or part of a bag goes behind another door. Nothing is thawed, and nothing is newer for it. */
+export const movePortions = (
+  state: FoodState,
+  asked: PortionsMoveAsked,
+  now: Moment,
+): Result<readonly [LotMoved] | readonly [PortionsMoved], MoveRefusal> => {
+  const lot = state.lots.get(asked.from)
+  if (!lot) return refuse({ why: 'noSuchLot' })
+  if (!placeAt(state, asked.to, now)) return refuse({ why: 'noSuchPlace' })
+  if (lot.place === asked.to) return refuse({ why: 'alreadyThere' })
+  const { count, kept } = asked
+  const left = portionsLeft(lot)
+  if (!Number.isInteger(count) || count <= 0) return refuse({ why: 'notACount', asked: count })
+  if (count > left) return refuse({ why: 'moreThanLeft', left })
+  if (count === left) return ok([{ kind: 'lotMoved', at: now, lot: asked.from, to: asked.to }])
+  const inTrays = kept.as === 'trays' ? kept.trays.reduce((sum, { filled }) => sum + filled, 0) : count
+  if (inTrays !== count) return refuse({ why: 'traysDisagree', inTrays, portions: count })
+  const { from, mark, to } = asked
+  return ok([{ kind: 'portionsMoved', at: now, from, lot: asked.lot, mark, count, kept, to }])
+}
+
+/** For a friend's tank, a school, a neighbour. */
+export const giveAway = (
+  state: FoodState,
+  { lot, count, to }: { readonly lot: LotId; readonly count: number; readonly to?: string },
+  now: Moment,
+): Result<readonly [PortionsGivenAway], MoveRefusal> => {
+  const known = state.lots.get(lot)
+  if (!known) return refuse({ why: 'noSuchLot' })
+  if (!Number.isInteger(count) || count <= 0) return refuse({ why: 'notACount', asked: count })
+  if (count > portionsLeft(known)) return refuse({ why: 'moreThanLeft', left: portionsLeft(known) })
+  return ok([{ kind: 'portionsGivenAway', at: now, lot, count, ...(to ? { to } : {}) }])
+}
+
+export type TrayRefusal =
+  | { readonly why: 'noSuchLot' }
+  | { readonly why: 'noSuchTray' }
+  | { readonly why: 'noSuchWell' }
+
+const trayOf = (lot: Lot | undefined, tray: number) =>
+  lot?.made.kept.as === 'trays' ? lot.made.kept.trays[tray] : undefined
+
+/** "That one is out", or in after all: a touch on a well. The book's own figure is not changed by it. */
+export const touchWell = (
+  state: FoodState,
+  { lot: id, tray, well }: { readonly lot: LotId; readonly tray: number; readonly well: number },
+  now: Moment,
+): Result<readonly [WellsSeen], TrayRefusal> => {
+  const lot = state.lots.get(id)
+  if (!lot) return refuse({ why: 'noSuchLot' })
+  const shown = traysNow(lot)?.trays[tray]
+  if (!shown) return refuse({ why: 'noSuchTray' })
+  if (!Number.isInteger(well) || well < 0 || well >= shown.filled) return refuse({ why: 'noSuchWell' })
+  const empty = shown.wells.flatMap((full, at) => (at < shown.filled && full === (at === well) ? [at] : []))
+  return ok([{ kind: 'wellsSeen', at: now, lot: id, tray, empty }])
+}
+
+/** The tray is cut through after these columns: snipped to size, or in pieces. */
+export const cutTray = (
+  state: FoodState,
+  { lot: id, tray, after }: { readonly lot: LotId; readonly tray: number; readonly after: readonly number[] },
+  now: Moment,
+): Result<readonly [TrayCut], TrayRefusal> => {
+  const lot = state.lots.get(id)
+  if (!lot) return refuse({ why: 'noSuchLot' })
+  const known = trayOf(lot, tray)
+  if (!known) return refuse({ why: 'noSuchTray' })
+  if (after.some((column) => !Number.isInteger(column) || column < 1 || column >= known.columns))
+    return refuse({ why: 'noSuchWell' })
+  return ok([{ kind: 'trayCut', at: now, lot: id, tray, after: [...new Set(after)].sort((a, b) => a - b) }])
+}
