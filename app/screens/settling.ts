@@ -1,5 +1,7 @@
 /** The ways to settle each question: look again, mend what caused it, or say that it is as it stands. */
 import {
+  type AmendRefusal,
+  type ClashRefusal,
   type CountRefusal,
   type Entry,
   type Fact,
@@ -8,13 +10,15 @@ import {
   portionsFound,
   type Stamp,
   type StrikeRefusal,
+  settleClash,
   settleQuestion,
   strikeOut,
+  takeUp,
 } from '../../core/index.ts'
 import type { Ask } from '../state/store.ts'
 import { number } from '../words/numbers.ts'
 
-export type SettleRefusal = StrikeRefusal | CountRefusal
+export type SettleRefusal = StrikeRefusal | CountRefusal | AmendRefusal | ClashRefusal
 export type Way = { readonly label: string } & ({ readonly href: string } | { readonly ask: Ask<SettleRefusal> })
 
 const asItStands = ({ key }: Oddity, label: string): Way => ({
@@ -33,6 +37,13 @@ const crossOut = (label: string, targets: readonly Stamp[]): Way => ({
     return ok(facts)
   },
 })
+
+/** The bottle held more than the book knew. */
+const takings = (entries: readonly Entry<Fact>[]): readonly Way[] =>
+  entries.map(({ id }) => ({
+    label: 'The bottle held more: it is empty now',
+    ask: (world, { now }) => takeUp(world, { entry: id, how: { is: 'bottleHeldMore' } }, now),
+  }))
 
 /** @param entries in the order they happened */
 export const waysOf = (oddity: Oddity, entries: readonly Entry<Fact>[]): readonly Way[] => {
@@ -69,6 +80,18 @@ export const waysOf = (oddity: Oddity, entries: readonly Entry<Fact>[]): readonl
           : { label: 'Measure again', href: `#/food/bottle/${oddity.thing}` },
         asItStands(oddity, 'It is still right'),
       ]
+    case 'doseSetAside':
+      return [crossOut('A slip: cross it out', ids), ...takings(entries)]
+    case 'twoBodies': {
+      const { clash } = oddity
+      const settle = (right: 'ours' | 'theirs'): Way => ({
+        label: right === 'ours' ? 'What this phone says' : 'What the other said',
+        ask: (world, { now }) => settleClash(world, { clash, right }, now),
+      })
+      return [settle('ours'), settle('theirs'), asItStands(oddity, 'Leave it as it stands')]
+    }
+    case 'newerEntries':
+      return [{ label: 'Look for an update', href: '#/phone' }, asItStands(oddity, 'Leave it for now')]
     case 'aheadOfItsWriting':
       return [crossOut('Cross it out', ids), asItStands(oddity, 'The day is right')]
     case 'unknownStock':

@@ -54,6 +54,25 @@ export const crossedOut = (
 /** What else goes when this is crossed out; undefined where the entry stands for itself alone. */
 export const undoTakesAlong = (fact: Fact): string | undefined => {
   switch (fact.kind) {
+    case 'tankRetired':
+      return 'The tank is back, and its plans go on.'
+    case 'foodRetired':
+      return 'The food is back, and its plans go on.'
+    case 'placeRetired':
+      return 'The door is back.'
+    case 'planEnded':
+      return 'The plan goes on.'
+    case 'planHeld':
+      return 'The hold before it holds again, if there was one.'
+    case 'portionsMoved':
+      return 'The portions go back where they were. What was taken from the part that moved stays.'
+    case 'doseSetAside':
+      return 'The night is open again.'
+    case 'nightsMissed':
+    case 'nightsCounted':
+      return 'The nights are open again, and will be asked about.'
+    case 'phoneNamed':
+      return 'The phone goes by the name before it, or by none.'
     case 'tankDescribed':
       return 'The tank goes back to how it was described before. If this is its only entry, its plans and doses stand without a tank.'
     case 'foodDescribed':
@@ -76,6 +95,15 @@ export const undoTakesAlong = (fact: Fact): string | undefined => {
     case 'bottleOpened':
     case 'bottleFinished':
     case 'bottlesShaken':
+    case 'bottleMoved':
+    case 'lotMoved':
+    case 'wellsSeen':
+    case 'trayCut':
+    case 'nextNightChosen':
+    case 'doseGivenOffPlan':
+    case 'portionsGivenAway':
+    case 'noteWritten':
+    case 'clashNoted':
     case 'portionsGone':
     case 'portionsFound':
     case 'liquidGone':

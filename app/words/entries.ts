@@ -1,18 +1,35 @@
 /** Every kind of entry as a sentence for the diary. */
 import {
+  type Day,
+  type DoseMarks,
+  doseMarks,
   type Fact,
   type FoodKind,
   type Kept,
   type Moment,
-  type Served,
+  type PlanId,
+  planAt,
+  type ServedAny,
   type Taken,
+  type TankId,
   type World,
   wallDay,
   type Zone,
 } from '../../core/index.ts'
-import { dayInFull, dayWords, nightWords } from './dates.ts'
+import { dayInFull, dayWords, nightFrom, nightWords } from './dates.ts'
 import { bottleName, doors, foodName, lotName, placeName, tankName } from './names.ts'
-import { inWords, millilitreRange, millilitres, number, plural, portions, price, trays, water } from './numbers.ts'
+import {
+  capital,
+  inWords,
+  millilitreRange,
+  millilitres,
+  number,
+  plural,
+  portions,
+  price,
+  trays,
+  water,
+} from './numbers.ts'
 import { reasonText } from './reasons.ts'
 import type { Reading } from './refusals.ts'
 
@@ -26,11 +43,25 @@ const kept = (how: Kept): string => (how.as === 'trays' ? `in ${trays(how.trays.
 const list = (parts: readonly string[]): string =>
   parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
 
-/** After midnight the date is tomorrow's and the night is still last evening's. */
-const ofNight = (served: readonly Served[], at: Moment, zone: Zone): string => {
-  const [first] = served
-  return first && first.night !== wallDay(at, zone) ? ` for ${nightWords(first.night)}` : ''
+/** After midnight the date is tomorrow's and the night is still last evening's; several nights are told by their ends. */
+const ofNight = (served: readonly ServedAny[], at: Moment, { zone, today }: Reading): string => {
+  const nights = [...new Set(served.map(({ night }) => night))].sort()
+  const [first] = nights
+  const last = nights.at(-1)
+  if (first === undefined || last === undefined) return ''
+  if (first !== last)
+    return ` for ${inWords(nights.length)} nights, ${dayWords(first, today)} to ${dayWords(last, today)}`
+  return first === wallDay(at, zone) ? '' : ` for ${nightWords(first)}, ${dayWords(first, today)}`
 }
+
+/** "Long Gallery 1 mL of green food", each tank once, with what it had in all. */
+const whatWent = (served: readonly ServedAny[], food: string, world: World, now: Moment): readonly string[] => {
+  const amounts = new Map<TankId, number>()
+  for (const { tank, amount } of served) amounts.set(tank, (amounts.get(tank) ?? 0) + amount)
+  return [...amounts].map(([tank, amount]) => `${tankName(world, tank, now)} ${millilitres(amount)} of ${food}`)
+}
+const betweenNights = (from: Day, to: Day, today: Day): string =>
+  from === to ? nightFrom(from, today) : `the nights from ${dayWords(from, today)} to ${dayWords(to, today)}`
 
 /** The sentence of one entry. Names are those of today; figures are those of the entry. */
 export const entryText = (fact: Fact, world: World, now: Moment, reading: Reading): string => {
@@ -38,6 +69,10 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
     taken.from === 'portions'
       ? `${portions(taken.count)} from ${lotName(world, taken.lot)}`
       : `${millilitres(taken.amount)} from ${bottleName(world, taken.bottle, now)}`
+  const planFor = (id: PlanId): string => {
+    const plan = planAt(world, id, now)
+    return plan ? `${tankName(world, plan.tank, now)}, ${foodName(world, plan.food, now)}` : 'a plan not on record'
+  }
   switch (fact.kind) {
     case 'tankDescribed': {
       const { stated, measured, about } = fact.water
@@ -46,6 +81,12 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
     }
     case 'foodDescribed':
       return `${fact.name} is ${kindOfFood[fact.sort]}: ${millilitreRange(fact.band.low, fact.band.high)} per ${water(fact.band.per)}, ${everyNights(fact.everyNights)}.`
+    case 'tankRetired':
+      return `${tankName(world, fact.tank, now)} is no longer kept${because(fact.why)}.`
+    case 'foodRetired':
+      return `${foodName(world, fact.food, now)} is no longer bought${because(fact.why)}.`
+    case 'placeRetired':
+      return `${capital(placeName(world, fact.place, now))} is no longer there${because(fact.why)}.`
     case 'placeDescribed':
       return `A ${doors[fact.door]} on record: ${fact.name}.`
     case 'bottleRecorded': {
@@ -59,6 +100,18 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
       return `Finished ${bottleName(world, fact.bottle, now)}.`
     case 'bottlesShaken':
       return `Shook ${list(fact.bottles.map((bottle) => bottleName(world, bottle, now)))}.`
+    case 'bottleMoved':
+      return `Moved ${bottleName(world, fact.bottle, now)} to ${placeName(world, fact.to, now)}.`
+    case 'lotMoved':
+      return `Moved ${lotName(world, fact.lot)} to ${placeName(world, fact.to, now)}.`
+    case 'portionsMoved':
+      return `Moved ${portions(fact.count)} from ${lotName(world, fact.from)} to ${placeName(world, fact.to, now)}, as ${fact.mark}.`
+    case 'wellsSeen':
+      return `Touched the wells of ${lotName(world, fact.lot)}: ${inWords(fact.empty.length)} empty in tray ${number(fact.tray + 1)}.`
+    case 'trayCut':
+      return fact.after.length === 0
+        ? `Tray ${number(fact.tray + 1)} of ${lotName(world, fact.lot)} is whole.`
+        : `Tray ${number(fact.tray + 1)} of ${lotName(world, fact.lot)} is cut into ${inWords(fact.after.length + 1)} pieces.`
     case 'portionsFrozen':
       return `Froze ${portions(fact.portions)} of ${millilitres(fact.each)} ${kept(fact.kept)} (${fact.mark}), from ${bottleName(world, fact.bottle, now)}, on ${dayWords(fact.frozenOn, reading.today)}${fact.late ? ', late' : ''}.`
     case 'portionsOnHand':
@@ -73,30 +126,60 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
       return `Measured ${millilitres(fact.left)} in ${bottleName(world, fact.bottle, now)}; the book said ${millilitres(Math.max(0, fact.book))}${because(fact.why)}.`
     case 'portionsGone':
       return `${fact.fate === 'lost' ? 'Lost' : 'Threw away'} ${portions(fact.count)} from ${lotName(world, fact.lot)}${because(fact.why)}.`
+    case 'portionsGivenAway':
+      return `Gave away ${portions(fact.count)} from ${lotName(world, fact.lot)}${fact.to ? ` to ${fact.to}` : ''}.`
     case 'portionsFound':
       return `Found ${portions(fact.count)} more in ${lotName(world, fact.lot)}${because(fact.why)}.`
     case 'liquidGone':
       return `${fact.fate === 'lost' ? 'Spilt' : 'Threw away'} ${millilitres(fact.amount)} from ${bottleName(world, fact.bottle, now)}${because(fact.why)}.`
     case 'planMade':
-      return `Plan for ${tankName(world, fact.tank, now)}: ${millilitres(fact.amount)} of ${foodName(world, fact.food, now)}, ${everyNights(fact.everyNights)}, from ${nightWords(fact.firstNight)}, ${dayWords(fact.firstNight, reading.today)}.`
-    case 'doseGiven': {
-      const served = fact.served.map(
-        ({ tank, amount }) =>
-          `${tankName(world, tank, now)} ${millilitres(amount)} of ${foodName(world, fact.food, now)}`,
-      )
+      return `Plan for ${tankName(world, fact.tank, now)}: ${millilitres(fact.amount)} of ${foodName(world, fact.food, now)}, ${everyNights(fact.everyNights)}${fact.rhythm ? ' on fixed nights' : ''}, from ${nightWords(fact.firstNight)}, ${dayWords(fact.firstNight, reading.today)}.`
+    case 'planEnded':
+      return `Ended the plan for ${planFor(fact.plan)}${because(fact.why)}.`
+    case 'planHeld':
+      return `On hold until ${nightWords(fact.until)}, ${dayWords(fact.until, reading.today)}: ${planFor(fact.plan)}${because(fact.why)}.`
+    case 'nextNightChosen':
+      return `Chose ${nightWords(fact.next)}, ${dayWords(fact.next, reading.today)}, as the next for ${planFor(fact.plan)}.`
+    case 'doseGiven':
+    case 'doseGivenOffPlan':
+    case 'doseSetAside': {
+      const served = whatWent(fact.served, foodName(world, fact.food, now), world, now)
       const taken = fact.taken.length > 0 ? list(fact.taken.map(from)) : 'from something not on record'
-      return `Gave ${list(served)}${ofNight(fact.served, fact.at, reading.zone)}: ${taken}${because(fact.why)}.`
+      const aside = fact.kind === 'doseSetAside' ? ' Not taken off the stock yet.' : ''
+      return `Gave ${list(served)}${ofNight(fact.served, fact.at, reading)}: ${taken}${markWords(doseMarks(world, fact))}${because(fact.why)}.${aside}`
+    }
+    case 'nightsMissed':
+      return `Nothing given to ${tankName(world, fact.tank, now)} on ${betweenNights(fact.from, fact.to, reading.today)}${because(fact.why)}.`
+    case 'nightsCounted': {
+      const [round] = fact.rounds
+      const range = round ? ` on ${betweenNights(round.from, round.to, reading.today)}` : ''
+      const counted = fact.lots.map(({ lot, counted: left }) => `${portions(left)} in ${lotName(world, lot)}`)
+      const gave =
+        fact.doses === 0
+          ? 'nothing was given'
+          : `${dosesWords(fact.doses)} of ${foodName(world, fact.food, now)} were given`
+      return `Counted ${list(counted)}: ${gave}${range}.`
     }
     case 'nightSkipped':
       return `Skipped ${nightWords(fact.night)} for ${tankName(world, fact.tank, now)}${because(fact.why)}.`
     case 'nightUnknown':
       return `Not known whether ${tankName(world, fact.tank, now)} was fed on ${nightWords(fact.night)}${because(fact.why)}.`
+    case 'noteWritten':
+      return fact.tank ? `${tankName(world, fact.tank, now)}: ${fact.text}` : fact.text
+    case 'phoneNamed':
+      return `A phone is called “${fact.name}”.`
+    case 'clashNoted':
+      return 'A file said something else of an entry; what it said is kept beside it.'
     case 'entryStruckOut':
       return `Crossed out an entry${because(fact.why)}.`
     case 'questionSettled':
       return 'Looked at a question: it is as it stands.'
   }
 }
+
+/** What the entry bears visibly. */
+const markWords = ({ above, past }: DoseMarks): string =>
+  `${above === undefined ? '' : `, ${number(above)} × the top of the range`}${past === undefined ? '' : `, ${plural(past, 'day', 'days')} past its day`}`
 
 export const everyNights = (every: number): string =>
   every === 1 ? 'every night' : every === 2 ? 'every other night' : `every ${inWords(every)} nights`

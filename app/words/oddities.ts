@@ -2,7 +2,7 @@
 import type { Moment, Oddity, World } from '../../core/index.ts'
 import { nightWords } from './dates.ts'
 import { bottleName, lotName, tankName } from './names.ts'
-import { capital, millilitres, portions } from './numbers.ts'
+import { capital, millilitres, nights, plural, portions } from './numbers.ts'
 
 export const oddityText = (oddity: Oddity, world: World, now: Moment): string => {
   switch (oddity.what) {
@@ -13,12 +13,18 @@ export const oddityText = (oddity: Oddity, world: World, now: Moment): string =>
     case 'loggedTwice': {
       const plan = world.plans.get(oddity.plan)?.at(-1)
       const where = plan ? tankName(world, plan.tank, now) : 'the tank'
-      return `Logged twice? Two phones noted a dose for ${where} on ${nightWords(oddity.night)}.`
+      return `Logged twice? Two phones noted a dose for ${where} on ${nightWords(oddity.night)}${oddity.more > 0 ? ` and ${nights(oddity.more)} more` : ''}.`
     }
     case 'unknownStock':
       return 'An entry names a bottle or tray that is not on record here. It may come with another phone’s backup.'
     case 'unknownPlan':
       return 'A dose follows a plan that is not on record here. It may come with another phone’s backup.'
+    case 'doseSetAside':
+      return 'More was noted than the bottle holds by the book, so nothing was taken off it yet. How was it?'
+    case 'twoBodies':
+      return 'Two phones say two things of one entry. Which is right?'
+    case 'newerEntries':
+      return `${oddity.count === 1 ? 'One entry was' : `${plural(oddity.count, 'entry', 'entries')} were`} written by a newer Smallhours. Kept, and in every backup, but not reckoned with here: take the update on this phone.`
     case 'aheadOfItsWriting':
       return 'An entry is dated later than it was written. Is its day right?'
     case 'countGapMoved': {

@@ -12,6 +12,12 @@ const reasons = {
   away: 'away',
   hazy: 'water was hazy',
   mistake: 'a slip of the finger',
+  putBack: 'it went back, still hard',
+  wrongTank: 'it went into another tank',
+  twoBodies: 'two phones said two things',
+  rich: 'fed richly on purpose',
+  stuck: 'two were stuck together',
+  sniffed: 'sniffed and looked: fine',
   didNotHappen: 'it did not happen',
 } as const
 

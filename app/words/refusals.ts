@@ -1,8 +1,10 @@
 /** Every refusal as a sentence with its numbers in it. Exhaustive: a new refusal does not compile until it has words. */
 import type {
+  AmendRefusal,
   AmountRefusal,
   BottleChangeRefusal,
   BottleRefusal,
+  ClashRefusal,
   CountRefusal,
   DateName,
   Day,
@@ -10,13 +12,19 @@ import type {
   FoodKind,
   FoodRefusal,
   FreezeRefusal,
+  HoldRefusal,
   ImportRefusal,
+  MoveRefusal,
   NightRefusal,
+  NightsCountRefusal,
+  NoteRefusal,
   NumberRefusal,
   PlanRefusal,
   PortionsRefusal,
+  RetireRefusal,
   StrikeRefusal,
   TankRefusal,
+  TrayRefusal,
   WaterRefusal,
   Zone,
 } from '../../core/index.ts'
@@ -24,7 +32,7 @@ import type { FileTooLarge, FileUnreadable, NotHandedOver } from '../state/backu
 import type { StorageRefusal } from '../storage/connection.ts'
 import type { ImportStopped } from '../storage/importing.ts'
 import { clock, dayInFull, nightFrom } from './dates.ts'
-import { asTyped, inWords, millilitres, number, plural, portions, toDecimals } from './numbers.ts'
+import { asTyped, capital, inWords, millilitres, number, plural, portions, toDecimals } from './numbers.ts'
 
 export type AnyRefusal =
   | NumberRefusal
@@ -40,6 +48,14 @@ export type AnyRefusal =
   | PlanRefusal
   | DoseRefusal
   | NightRefusal
+  | NightsCountRefusal
+  | HoldRefusal
+  | AmendRefusal
+  | MoveRefusal
+  | TrayRefusal
+  | RetireRefusal
+  | NoteRefusal
+  | ClashRefusal
   | StrikeRefusal
   | ImportRefusal
   | StorageRefusal
@@ -113,6 +129,31 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
       return 'These portions are not on record any more.'
     case 'noSuchPlan':
       return 'There is no plan for this any more.'
+    case 'noSuchPlace':
+      return 'This place is not on record any more.'
+    case 'noSuchTray':
+    case 'noSuchWell':
+      return 'The tray looks otherwise now. Look at it once more.'
+    case 'alreadyThere':
+      return 'It is there already.'
+    case 'notEmpty':
+      return `${refusal.things === 1 ? 'One thing still stands' : `${number(refusal.things)} things still stand`} behind this door. Move them first.`
+    case 'holdInThePast':
+      return `${dayInFull(refusal.until)} is past. A hold ends tonight or later.`
+    case 'holdTooLong':
+      return 'A hold is a year at most. End the plan instead; it can be made again.'
+    case 'nightToCome':
+      return `${capital(nightFrom(refusal.night, today))} has not come yet.`
+    case 'nightKnown':
+      return `Something is noted for ${nightFrom(refusal.night, today)} by now. Look once more.`
+    case 'noNights':
+      return 'Nothing is open any more.'
+    case 'noWords':
+      return 'A word or two, please.'
+    case 'tooLong':
+      return `That is longer than ${number(refusal.most)} letters.`
+    case 'cannotBeRead':
+      return 'This version cannot read what the other phone wrote.'
     case 'sizeNotPositive':
       return 'A bottle holds more than 0.'
     case 'fullOutOfRange':

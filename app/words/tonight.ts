@@ -26,10 +26,10 @@ const howMany = (serving: Serving, count: number): string =>
 export const takeWords = (serving: Serving, world: World, now: Moment): string => {
   const { taken } = serving
   if (taken.from === 'portions') {
-    const place = world.lots.get(taken.lot)?.made.place
+    const place = world.lots.get(taken.lot)?.place
     return `${howMany(serving, taken.count)} from ${lotName(world, taken.lot)}${place ? `, ${placeName(world, place, now)}` : ''}`
   }
-  const place = world.bottles.get(taken.bottle)?.recorded.place
+  const place = world.bottles.get(taken.bottle)?.place
   const bottle = world.foods.size === 1 ? bottleShort(world, taken.bottle) : bottleName(world, taken.bottle, now)
   return `${millilitres(taken.amount)} from ${bottle}${place ? `, ${placeName(world, place, now)}` : ''}`
 }
@@ -65,6 +65,8 @@ export const tonightAnswer = (line: TonightLine, world: World, now: Moment, last
       return `Skipped ${nightWords(night)}${where}. Next: ${nightFrom(state.next, night)}.`
     case 'unknown':
       return `Not known for ${nightWords(night)}${where}; less is safe. Next: ${nightFrom(state.next, night)}.`
+    case 'held':
+      return `On hold until ${nightFrom(state.until, night)}${where}.`
     case 'resting':
       return `Nothing tonight${where}. Next dose: ${nightFrom(state.next, night)}.`
   }
@@ -92,6 +94,8 @@ export const lineWords = (line: TonightLine, world: World, now: Moment): string 
       return `skipped; next ${nightFrom(state.next, night)}`
     case 'unknown':
       return `not known; next ${nightFrom(state.next, night)}`
+    case 'held':
+      return `on hold until ${nightFrom(state.until, night)}`
     case 'resting':
       return `next ${nightFrom(state.next, night)}`
   }

@@ -64,7 +64,7 @@ export const BottleFacts = ({ bottle, food, lastGood, status, onPrice }: BottleF
       fact: `${number(value)} ${bottleUnits[unit]}`,
       note: unit === 'mL' ? undefined : millilitres(bottleAmount(value, unit)),
     },
-    { term: 'Where', fact: placeName(world, recorded.place, now) },
+    { term: 'Where', fact: placeName(world, bottle.place, now) },
     ...(recorded.bottledOn ? [{ term: 'Bottled', fact: onDay(recorded.bottledOn) }] : []),
     { term: 'Came', fact: onDay(recorded.receivedOn) },
     { term: 'Opened', fact: openedOn ? onDay(openedOn) : 'still sealed' },

@@ -33,7 +33,7 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
   const lot = world.lots.get(id)
   const food = lot && foodAt(world, lot.made.food, now)
   if (!lot || !food) return <NotHere title="Portions" says="These portions are not on record." />
-  const { mark, each, place, portions: made, frozenOn } = lot.made
+  const { mark, each, portions: made, frozenOn } = lot.made
   const left = portionsLeft(lot)
   const lastGood = lotLastGood(lot, food)
   const status = capital(keepingWords(keeping(lastGood, today, 'freezer'), lastGood, reading))
@@ -44,7 +44,7 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
   )
   const facts = [
     { term: 'Food', fact: food.name, note: `${millilitres(each)} in each.` },
-    { term: 'Where', fact: placeName(world, place, now) },
+    { term: 'Where', fact: placeName(world, lot.place, now) },
     { term: 'Made', fact: portions(made), note: `${capital(frozenWords(lot, today))}.` },
     { term: 'Good frozen until', fact: lastGood ? dayInFull(lastGood) : 'no promise', note: `${status}.` },
     { term: 'Fed so far', fact: number(lot.fed) },
