@@ -96,24 +96,54 @@ test('undo is announced, stands until its moment, and then is gone', async () =>
 const drawn = (container: HTMLElement, sort: 'full' | 'empty'): number =>
   (container.querySelector(`.tray-${sort}`)?.getAttribute('d') ?? '').split('M').length - 1
 
-test('a tray empties from the end, and says in words what it shows', () => {
-  const { container } = render(<Tray rows={3} columns={4} filled={7} next says="Tray 3: 7 of 12 wells are full." />)
-  expect(screen.getByRole('img', { name: 'Tray 3: 7 of 12 wells are full.' })).toBeTruthy()
-  expect([drawn(container, 'full'), drawn(container, 'empty')]).toEqual([7, 5])
-  expect(container.querySelectorAll('.tray-next')).toHaveLength(1)
-})
+const holding = (of: number, full: number): readonly boolean[] => Array.from({ length: of }, (_, well) => well < full)
 
-test('a tray that the book has over-drawn or over-filled is drawn empty or full', () => {
-  const { container, rerender } = render(<Tray rows={2} columns={2} filled={-3} next says="Empty" />)
-  expect([drawn(container, 'full'), drawn(container, 'empty')]).toEqual([0, 4])
-  rerender(<Tray rows={2} columns={2} filled={9} says="Full" />)
-  expect([drawn(container, 'full'), drawn(container, 'empty')]).toEqual([4, 0])
+test('a tray shows each well as it is, and says in words what it shows', () => {
+  const wells = [true, false, true, true, false, true]
+  const { container } = render(<Tray rows={2} columns={3} wells={wells} next={5} says="4 of 6 wells are full." />)
+  expect(screen.getByRole('img', { name: '4 of 6 wells are full.' })).toBeTruthy()
+  expect([drawn(container, 'full'), drawn(container, 'empty')]).toEqual([4, 2])
+  expect(container.querySelectorAll('.tray-next')).toHaveLength(1)
+  expect(screen.queryByRole('button')).toBeNull()
 })
 
 test('a tray is drawn the same each time', () => {
-  const first = render(<Tray rows={5} columns={6} filled={13} says="13" />).container.innerHTML
-  const second = render(<Tray rows={5} columns={6} filled={13} says="13" />).container.innerHTML
+  const first = render(<Tray rows={5} columns={6} wells={holding(30, 13)} says="13" />).container.innerHTML
+  const second = render(<Tray rows={5} columns={6} wells={holding(30, 13)} says="13" />).container.innerHTML
   expect(second).toBe(first)
+})
+
+/** One outline a piece: each begins with a stroke of its own. */
+const pieces = (container: HTMLElement): number =>
+  (container.querySelector('.tray-rim')?.getAttribute('d') ?? '').split('M').length - 1
+const wide = (container: HTMLElement): number =>
+  Number(container.querySelector('svg')?.getAttribute('viewBox')?.split(' ')[2])
+
+test('a cut tray is drawn in pieces with a gap between them, whatever order the cuts are told in', () => {
+  const whole = render(<Tray rows={2} columns={5} wells={holding(10, 10)} says="whole" />).container
+  const cut = render(<Tray rows={2} columns={5} wells={holding(10, 10)} cuts={[4, 2, 2]} says="cut" />).container
+  const odd = render(<Tray rows={2} columns={5} wells={holding(10, 10)} cuts={[0, 5, 9]} says="odd" />).container
+  expect([pieces(whole), pieces(cut), pieces(odd)]).toEqual([1, 3, 1])
+  expect(wide(cut) - wide(whole)).toBe(12)
+  expect(wide(odd)).toBe(wide(whole))
+})
+
+test('the wells of a tray are keys that say where they are and what they hold, one stop for the Tab key', async () => {
+  const touched: number[] = []
+  const wells = [true, true, true, false, true, false]
+  const onWell = (well: number) => touched.push(well)
+  render(<Tray rows={2} columns={3} wells={wells} next={4} says="The open tray" onWell={onWell} />)
+  expect(screen.getByRole('group', { name: 'The open tray' })).toBeTruthy()
+  expect(screen.getAllByRole('button').map((key) => key.tabIndex)).toEqual([-1, -1, -1, -1, 0, -1])
+  await userEvent.tab()
+  expect(document.activeElement?.getAttribute('aria-label')).toBe('Row 2, well 2: holds a portion')
+  await userEvent.keyboard('{ArrowUp}')
+  expect(document.activeElement?.getAttribute('aria-label')).toBe('Row 1, well 2: holds a portion')
+  await userEvent.keyboard('{End}{ArrowRight}')
+  expect(document.activeElement?.getAttribute('aria-label')).toBe('Row 1, well 3: holds a portion')
+  await userEvent.keyboard('{Enter}')
+  await userEvent.click(screen.getByRole('button', { name: 'Row 2, well 1: empty' }))
+  expect(touched).toEqual([2, 3])
 })
 
 test('only a refusal interrupts', () => {

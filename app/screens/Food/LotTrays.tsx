@@ -1,6 +1,6 @@
 /** Her trays as they lie in the freezer now: the open one large, a few of the rest small. */
 import './food.css'
-import { type Lot, traysNow } from '../../../core/index.ts'
+import { type Lot, nextWell, traysNow } from '../../../core/index.ts'
 import { Tray } from '../../parts/Tray.tsx'
 import { moreTraysWords } from '../../words/food.ts'
 import { portions } from '../../words/numbers.ts'
@@ -16,8 +16,9 @@ export const OpenTray = ({ lot }: { readonly lot: Lot }) => {
       <Tray
         rows={open.rows}
         columns={open.columns}
-        filled={open.holds}
-        next
+        wells={open.wells}
+        cuts={open.cuts}
+        next={nextWell(open)}
         says={trayWords(open)}
         caption={`The open tray: ${portions(open.holds)} left.`}
       />
@@ -39,7 +40,8 @@ export const FullTrays = ({ lot }: { readonly lot: Lot }) => {
             key={place}
             rows={tray.rows}
             columns={tray.columns}
-            filled={tray.holds}
+            wells={tray.wells}
+            cuts={tray.cuts}
             size="compact"
             says={trayWords(tray)}
           />

@@ -29,7 +29,7 @@ export const TrayQuestions = ({ fields, change, wrong }: TrayQuestionsProps) => 
       {tray.ok && (
         <Tray
           {...tray.value}
-          filled={tray.value.rows * tray.value.columns}
+          wells={Array.from({ length: tray.value.rows * tray.value.columns }, () => true)}
           size="compact"
           says={`A tray of ${tray.value.rows} by ${tray.value.columns} wells, full.`}
         />

@@ -1,5 +1,5 @@
 /** The tray she reaches for, with the well whose turn it is ringed. */
-import { type Serving, traysNow, type World } from '../../../core/index.ts'
+import { nextWell, type Serving, traysNow, type World } from '../../../core/index.ts'
 import { Tray } from '../../parts/Tray.tsx'
 import { portions } from '../../words/numbers.ts'
 import { trayWords } from '../../words/tonight.ts'
@@ -13,8 +13,9 @@ export const OpenTray = ({ serving, world }: { readonly serving: Serving; readon
     <Tray
       rows={tray.rows}
       columns={tray.columns}
-      filled={tray.holds}
-      next
+      wells={tray.wells}
+      cuts={tray.cuts}
+      next={nextWell(tray)}
       size="compact"
       says={trayWords(tray)}
       caption={`${portions(tray.holds)} in the ${trays?.open ? 'open' : 'next'} tray.`}
