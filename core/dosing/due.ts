@@ -5,7 +5,7 @@ import { type FoodState, foodAt } from '../food/state.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { bandOf, quietRatio } from './band.ts'
 import type { PlanMade } from './facts.ts'
-import { type DosingState, heldUntil, lastNightBy, marksOf } from './state.ts'
+import { type DosingState, holdOf, lastNightBy, marksOf } from './state.ts'
 
 type State = TankState & FoodState & DosingState
 type Rhythm = Pick<PlanMade, 'firstNight' | 'everyNights' | 'rhythm'>
@@ -68,7 +68,7 @@ export type Due = {
   readonly lastNight: Day | undefined
   /** The last night was too much: the next one waits longer unless she chose otherwise. */
   readonly overfed: Overfed | undefined
-  /** Nothing before this night, by her wish. */
+  /** Nothing before this night, by her wish; gone once she has lifted the hold. */
   readonly heldUntil: Day | undefined
 }
 
@@ -79,15 +79,17 @@ export const dueOf = (state: State, plan: PlanMade, now: Moment): Due | undefine
   const night = nightOf(now, tank)
   const lastNight = lastNightBy(state, plan.plan, night)
   const overfed = lastNight === undefined ? undefined : overfedOn(state, plan, lastNight)
-  const held = heldUntil(state, plan.plan, now)
+  const held = holdOf(state, plan.plan, now)
   // A hold that ended before the last dose has nothing more to say.
-  const holds = held !== undefined && (lastNight === undefined || held > lastNight) ? held : undefined
+  const holds = held !== undefined && (lastNight === undefined || held.until > lastNight) ? held.until : undefined
+  // "Go on now" is a hold until the night it was said in: nobody is asked whether it is over.
+  const lifted = held !== undefined && held.until <= nightOf(held.at, tank)
   const usual = overfed ? (overfed.chosen ?? overfed.suggested) : nextDue(plan, lastNight)
   const put = holds === undefined ? usual : later(usual, holds)
   const fixed = plan.rhythm === 'fixedNights'
   // A fixed night that has gone by is over; a hold ends on one of them.
   const next = fixed ? fixedFrom(plan, later(put, night)) : put
-  return { next, owed: fixed ? fixedFrom(plan, put) : put, lastNight, overfed, heldUntil: holds }
+  return { next, owed: fixed ? fixedFrom(plan, put) : put, lastNight, overfed, heldUntil: lifted ? undefined : holds }
 }
 
 /** The dose nights from tonight to a night, both included, if each is kept. */

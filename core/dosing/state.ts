@@ -43,9 +43,12 @@ export const plansAt = ({ plans, plansEnded }: DosingState, now: Moment): readon
     return holding && !retiredAt(plansEnded.get(plan), holding, now) ? [holding] : []
   })
 
+/** The last hold, over or not. */
+export const holdOf = ({ holds }: DosingState, plan: PlanId, now: Moment): PlanHeld | undefined =>
+  inForce(holds.get(plan) ?? [], now)
 /** Until when nothing of it is due, if it is held. */
-export const heldUntil = ({ holds }: DosingState, plan: PlanId, now: Moment): Day | undefined =>
-  inForce(holds.get(plan) ?? [], now)?.until
+export const heldUntil = (state: DosingState, plan: PlanId, now: Moment): Day | undefined =>
+  holdOf(state, plan, now)?.until
 
 export const planFor = (state: DosingState, tank: TankId, food: FoodId, now: Moment): PlanMade | undefined =>
   plansAt(state, now).find((plan) => plan.tank === tank && plan.food === food)
