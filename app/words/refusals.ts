@@ -134,6 +134,8 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'noSuchTray':
     case 'noSuchWell':
       return 'The tray looks otherwise now. Look at it once more.'
+    case 'outByTheBook':
+      return 'By the book that one is out. Touch the well it really came from.'
     case 'alreadyThere':
       return 'It is there already.'
     case 'notEmpty':

@@ -8,8 +8,17 @@ import type { Moment } from '../basis/zones.ts'
 import type { DoseGiven, DoseGivenOffPlan, NightsCounted } from '../dosing/facts.ts'
 import { gather } from '../ledger/gather.ts'
 import type { Stamp } from '../ledger/stamp.ts'
-import type { FoodDescribed, FoodFact, FoodRetired, PlaceDescribed, PlaceRetired, PortionsMoved } from './facts.ts'
+import type {
+  FoodDescribed,
+  FoodFact,
+  FoodRetired,
+  PlaceDescribed,
+  PlaceRetired,
+  PortionsMoved,
+  WellsSeen,
+} from './facts.ts'
 import type { Bottle, Fed, Lot, Observation, TraySeen } from './state.ts'
+import { traysNow } from './trays.ts'
 
 type Growing<Thing> = {
   -readonly [Key in keyof Thing]: Key extends 'observations'
@@ -133,6 +142,38 @@ const take = (lot: Growing<Lot>, at: Moment, count: number, as: 'fed' | 'gone') 
   lot[as] += count
 }
 
+/** Whole trays go as they are: each is the first that holds as many. Anything else comes out of the wells like a dose. */
+const moveAway = (lot: Growing<Lot>, { count, kept }: PortionsMoved) => {
+  const left = lot.left - count
+  for (const { rows, columns, filled } of kept.as === 'trays' ? kept.trays : []) {
+    const tray = traysNow(lot)?.trays.find(
+      (each) => each.rows === rows && each.columns === columns && each.holds === filled,
+    )
+    if (!tray) continue
+    lot.traysSeen.set(tray.tray, { ...lot.traysSeen.get(tray.tray), movedAway: true })
+    lot.left -= filled
+  }
+  lot.left = left
+}
+
+/** Whoever touches a well sees the trays as they are drawn: those drawn empty are empty, and not filled again by a touch. */
+const seeWells = (lot: Growing<Lot>, { tray: touched, empty }: WellsSeen) => {
+  for (const { tray, holds, filled } of traysNow(lot)?.trays ?? [])
+    if (holds === 0 && tray !== touched)
+      lot.traysSeen.set(tray, {
+        ...lot.traysSeen.get(tray),
+        empty: Array.from({ length: filled }, (_, well) => well),
+      })
+  lot.traysSeen.set(touched, { ...lot.traysSeen.get(touched), empty })
+}
+
+/** A count outranks the wells touched before it, where they do not agree. */
+const recount = (lot: Growing<Lot>, found: number) => {
+  lot.left = found
+  if ((traysNow(lot)?.beyondBook ?? 0) === 0) return
+  for (const [tray, { empty: _, ...seen }] of lot.traysSeen) lot.traysSeen.set(tray, seen)
+}
+
 /** Second pass, in the order things happened: what changed. */
 export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
   switch (fact.kind) {
@@ -172,12 +213,12 @@ export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
     }
     case 'portionsMoved': {
       const lot = lotOf(state, id, fact.from)
-      if (lot && !countedAfter(lot, fact.at)) lot.left -= fact.count
+      if (lot && !countedAfter(lot, fact.at)) moveAway(lot, fact)
       return
     }
     case 'wellsSeen': {
       const lot = lotOf(state, id, fact.lot)
-      if (lot) lot.traysSeen.set(fact.tray, { ...lot.traysSeen.get(fact.tray), empty: fact.empty })
+      if (lot) seeWells(lot, fact)
       return
     }
     case 'trayCut': {
@@ -189,7 +230,7 @@ export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
       const lot = lotOf(state, id, fact.lot)
       if (!lot) return
       lot.observations.push({ entry: id, at: fact.at, found: fact.counted, bookThen: fact.book, bookNow: lot.left })
-      lot.left = fact.counted
+      recount(lot, fact.counted)
       return
     }
     case 'liquidMeasured': {
@@ -255,7 +296,7 @@ export const feedByCount = (state: Folding, id: Stamp, fact: NightsCounted) => {
     if (!lot) continue
     lot.observations.push({ entry: id, at: fact.at, found, bookThen: book, bookNow: lot.left })
     lot.fed += Math.max(0, book - found)
-    lot.left = found
+    recount(lot, found)
   }
   addToFed(state, fact.food, fact.doses, fact.amount)
 }

@@ -74,11 +74,16 @@ export type TrayRefusal =
   | { readonly why: 'noSuchLot' }
   | { readonly why: 'noSuchTray' }
   | { readonly why: 'noSuchWell' }
+  /** The book has it out without anybody having said which: touching the well it came from puts it right. */
+  | { readonly why: 'outByTheBook' }
 
 const trayOf = (lot: Lot | undefined, tray: number) =>
   lot?.made.kept.as === 'trays' ? lot.made.kept.trays[tray] : undefined
 
-/** "That one is out", or in after all: a touch on a well. The book's own figure is not changed by it. */
+/**
+ * "That one is out", or in after all: a touch on a well. The book's own figure is not changed by it: of the wells that are
+ * out only because the book says so many are, one fewer is.
+ */
 export const touchWell = (
   state: FoodState,
   { lot: id, tray, well }: { readonly lot: LotId; readonly tray: number; readonly well: number },
@@ -86,10 +91,12 @@ export const touchWell = (
 ): Result<readonly [WellsSeen], TrayRefusal> => {
   const lot = state.lots.get(id)
   if (!lot) return refuse({ why: 'noSuchLot' })
-  const shown = traysNow(lot)?.trays[tray]
+  const shown = traysNow(lot)?.trays.find((each) => each.tray === tray)
   if (!shown) return refuse({ why: 'noSuchTray' })
   if (!Number.isInteger(well) || well < 0 || well >= shown.filled) return refuse({ why: 'noSuchWell' })
-  const empty = shown.wells.flatMap((full, at) => (at < shown.filled && full === (at === well) ? [at] : []))
+  const seen = lot.traysSeen.get(tray)?.empty ?? []
+  if (!seen.includes(well) && !shown.wells[well]) return refuse({ why: 'outByTheBook' })
+  const empty = seen.includes(well) ? seen.filter((at) => at !== well) : [...seen, well].sort((a, b) => a - b)
   return ok([{ kind: 'wellsSeen', at: now, lot: id, tray, empty }])
 }
 

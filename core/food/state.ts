@@ -44,8 +44,12 @@ export type Bottle = {
   readonly observations: readonly Observation[]
 }
 
-/** As she last saw a tray: empty wells, and the columns after which it is cut. */
-export type TraySeen = { readonly empty?: readonly number[]; readonly cuts?: readonly number[] }
+/** As she last saw a tray: empty wells, and the columns after which it is cut; or that it went to another lot. */
+export type TraySeen = {
+  readonly empty?: readonly number[]
+  readonly cuts?: readonly number[]
+  readonly movedAway?: true
+}
 
 export type Lot = {
   readonly id: LotId

@@ -14,6 +14,7 @@ import {
   liquidLeft,
   lotLastGood,
   placeAt,
+  placesAt,
   portionsLeft,
   usableLiquid,
 } from './state.ts'
@@ -37,14 +38,25 @@ export type LotShelved = {
 export type Shelf = {
   /** Undefined: what stands in places that are not on record, crossed out perhaps, or another phone's. */
   readonly place: PlaceDescribed | undefined
+  /** The door is gone by her word, and something stands behind it all the same: from another phone, perhaps. */
+  readonly gone: boolean
   readonly lots: readonly LotShelved[]
   readonly bottles: readonly BottleShelved[]
+  /** Of a food that is not on record: nobody can say until when it is good, and it is there. */
+  readonly unknown: { readonly lots: readonly Lot[]; readonly bottles: readonly Bottle[] }
 }
+
+/** How many things stand behind a door. */
+export const thingsBehind = ({ lots, bottles, unknown }: Shelf): number =>
+  lots.length + bottles.length + unknown.lots.length + unknown.bottles.length
 
 const byLastGood = (a: { lastGood: Day | undefined }, b: { lastGood: Day | undefined }): number =>
   byText(a.lastGood ?? '9', b.lastGood ?? '9')
 
-/** Every door with what stands behind it, soonest to go first; last, what stands behind none on record. Finished bottles and empty lots are history, not stock. */
+/**
+ * Every door with what stands behind it, soonest to go first; last, what stands behind none on record. A door that is gone is
+ * told only while something is behind it. Finished bottles and empty lots are history, not stock.
+ */
 export const stock = (state: FoodState, now: Moment, today: Day): readonly Shelf[] => {
   const bottles = [...state.bottles.values()].flatMap((bottle): (BottleShelved & { at: PlaceId })[] => {
     const food = foodAt(state, bottle.recorded.food, now)
@@ -77,15 +89,27 @@ export const stock = (state: FoodState, now: Moment, today: Day): readonly Shelf
       },
     ]
   })
+  const nameless = {
+    lots: [...state.lots.values()].filter(({ made, left }) => left > 0 && !foodAt(state, made.food, now)),
+    bottles: [...state.bottles.values()].filter(
+      ({ recorded, finished, left }) => !finished && left > 0 && !foodAt(state, recorded.food, now),
+    ),
+  }
+  const kept = placesAt(state, now)
   const shelf = (place: PlaceDescribed | undefined, isHere: (at: PlaceId) => boolean): Shelf => ({
     place,
+    gone: place !== undefined && !kept.includes(place),
     lots: lots.filter(({ at }) => isHere(at)).sort(byLastGood),
     bottles: bottles.filter(({ at }) => isHere(at)).sort(byLastGood),
+    unknown: {
+      lots: nameless.lots.filter(({ place: at }) => isHere(at)),
+      bottles: nameless.bottles.filter(({ place: at }) => isHere(at)),
+    },
   })
   const known = [...state.places.keys()].flatMap((id) => {
     const place = placeAt(state, id, now)
     return place ? [shelf(place, (at) => at === id)] : []
   })
-  const elsewhere = shelf(undefined, (at) => !state.places.has(at))
-  return elsewhere.lots.length + elsewhere.bottles.length > 0 ? [...known, elsewhere] : known
+  const shelves = [...known, shelf(undefined, (at) => !state.places.has(at))]
+  return shelves.filter((each) => (each.place && !each.gone) || thingsBehind(each) > 0)
 }

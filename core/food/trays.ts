@@ -38,19 +38,21 @@ const wellsOf = ({ rows, columns, filled }: Tray, empty: ReadonlySet<number>, mo
 
 /**
  * One tray is emptied before the next is begun, the last filled first: a part-filled tray is the one she reaches for. Wells
- * she has touched are out before any other. Found portions beyond what the trays were filled with stand in none of them.
- * Undefined for portions kept loose.
+ * she has touched are out before any other. Found portions beyond what the trays were filled with stand in none of them,
+ * and a tray that was moved to another lot is not among them. Undefined for portions kept loose.
  */
 export const traysNow = (lot: Lot): TraysNow | undefined => {
   if (lot.made.kept.as !== 'trays') return undefined
-  const filled = lot.made.kept.trays.map((tray, place) => ({
+  const all = lot.made.kept.trays.map((tray, place) => ({
     tray,
     place,
     seen: lot.traysSeen.get(place),
     empty: seenEmpty(tray, lot.traysSeen.get(place)),
   }))
+  const filled = all.filter(({ seen }) => !seen?.movedAway)
+  const elsewhere = all.reduce((sum, { tray, seen }) => sum + (seen?.movedAway ? tray.filled : 0), 0)
   const byEye = filled.reduce((sum, { empty }) => sum + empty.size, 0)
-  const gone = Math.max(0, lot.made.portions - portionsLeft(lot))
+  const gone = Math.max(0, lot.made.portions - elsewhere - portionsLeft(lot))
   let untold = Math.max(0, gone - byEye)
   const trays = filled
     .toReversed()

@@ -4,7 +4,7 @@ import { ok, type Result, refuse } from '../basis/result.ts'
 import { type Moment, wallDay, type Zone } from '../basis/zones.ts'
 import type { FoodRetired, PlaceRetired } from '../food/facts.ts'
 import { type FoodState, foodAt, foodRetired, placesAt } from '../food/state.ts'
-import { stock } from '../food/stock.ts'
+import { stock, thingsBehind } from '../food/stock.ts'
 import type { TankRetired } from '../tank/facts.ts'
 import { type TankState, tankKept } from '../tank/state.ts'
 
@@ -43,7 +43,7 @@ export const retirePlace = (
 ): Result<readonly [PlaceRetired], RetireRefusal> => {
   if (!placesAt(state, now).some((known) => known.place === place)) return refuse({ why: 'noSuchPlace' })
   const shelf = stock(state, now, wallDay(now, zone)).find((shelved) => shelved.place?.place === place)
-  const things = (shelf?.lots.length ?? 0) + (shelf?.bottles.length ?? 0)
+  const things = shelf ? thingsBehind(shelf) : 0
   if (things > 0) return refuse({ why: 'notEmpty', things })
   return ok([{ kind: 'placeRetired', at: now, place, ...because(why) }])
 }
