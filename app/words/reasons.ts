@@ -15,6 +15,7 @@ const reasons = {
   putBack: 'it went back, still hard',
   wrongTank: 'it went into another tank',
   twoBodies: 'two phones said two things',
+  putRight: 'put right',
   rich: 'fed richly on purpose',
   stuck: 'two were stuck together',
   sniffed: 'sniffed and looked: fine',

@@ -3,13 +3,15 @@ import { type Microlitres, microlitres } from '../basis/amounts.ts'
 import type { BottleId, TankId } from '../basis/ids.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
 import type { Moment } from '../basis/zones.ts'
-import { type FoodState, liquidLeft } from '../food/state.ts'
+import { type FoodState, foodAt, liquidLeft } from '../food/state.ts'
 import type { AnyFact, Entry, EntryStruckOut } from '../ledger/entry.ts'
 import type { History } from '../ledger/history.ts'
 import type { Stamp } from '../ledger/stamp.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
+import { bandOf } from './band.ts'
 import type { DoseGiven, DoseGivenOffPlan, DoseSetAside, ServedAny, Taken } from './facts.ts'
 import { partFor } from './give.ts'
+import { slipReadings } from './slip.ts'
 import type { DosingState } from './state.ts'
 
 type State = TankState & FoodState & DosingState & { readonly history: History<AnyFact> }
@@ -94,8 +96,11 @@ export const takeUp = (
     part.from === 'bottle' ? { ...part, amount: microlitres(Math.min(part.amount, holds(part.bottle))) } : part
   const other = (part: Taken): Taken =>
     part.from === 'bottle' && how.is === 'fromAnother' ? { ...part, bottle: how.bottle } : part
-  const slipped = (part: Taken): Taken =>
-    part.from === 'bottle' && how.is === 'amount' ? { ...part, amount: how.amount } : part
+  // Shared between tanks it is shared as it was.
+  const poured = pouredIn(dose.value)
+  const scaled = (amount: Microlitres): Microlitres =>
+    how.is === 'amount' && poured > 0 ? microlitres(Math.round((amount * how.amount) / poured)) : amount
+  const slipped = (part: Taken): Taken => (part.from === 'bottle' ? { ...part, amount: scaled(part.amount) } : part)
   const sources = taken.map(how.is === 'bottleHeldMore' ? capped : how.is === 'fromAnother' ? other : slipped)
   if (how.is !== 'bottleHeldMore')
     for (const part of sources)
@@ -106,9 +111,40 @@ export const takeUp = (
           holds: holds(part.bottle),
           asked: part.amount,
         })
-  const given = how.is === 'amount' ? served.map((part) => ({ ...part, amount: how.amount })) : served
+  const given = served.map((part) => ({ ...part, amount: scaled(part.amount) }))
   return ok([
     { kind: 'entryStruckOut', at: now, target: entry, why: 'mistake' },
     writtenAgain(dose.value, given, sources),
   ])
+}
+
+const pouredIn = ({ taken }: Pick<Dose, 'taken'>): number =>
+  taken.reduce((sum, part) => (part.from === 'bottle' ? sum + part.amount : sum), 0)
+
+/** What a dose set aside may have been: a slip of the decimal point that the bottle holds and the tanks can take. */
+export const slipsOf = (state: TankState & FoodState, dose: DoseSetAside): readonly Microlitres[] => {
+  const poured = pouredIn(dose)
+  const food = foodAt(state, dose.food, dose.at)
+  const tops = dose.served.map(({ tank: id }) => {
+    const tank = tankAt(state, id, dose.at)
+    return (tank && food && bandOf(tank, food)?.high) ?? 0
+  })
+  const held = (amount: Microlitres): boolean =>
+    dose.taken.every((part) => {
+      const bottle = part.from === 'bottle' ? state.bottles.get(part.bottle) : undefined
+      return !bottle || (part.from === 'bottle' && (part.amount * amount) / poured <= liquidLeft(bottle))
+    })
+  return slipReadings(
+    microlitres(poured),
+    tops.reduce((sum, top) => sum + top, 0),
+  ).filter(held)
+}
+
+/** Other bottles of the food that hold as much by the book. */
+export const bottlesThatHold = (state: FoodState, dose: DoseSetAside): readonly BottleId[] => {
+  const poured = pouredIn(dose)
+  const named = new Set(dose.taken.flatMap((part) => (part.from === 'bottle' ? [part.bottle] : [])))
+  return [...state.bottles.values()]
+    .filter((bottle) => bottle.recorded.food === dose.food && !named.has(bottle.id) && liquidLeft(bottle) >= poured)
+    .map(({ id }) => id)
 }

@@ -29,3 +29,18 @@ export const strikeOut = (
 export const settleQuestion = (question: string, now: Moment): readonly [QuestionSettled] => [
   { kind: 'questionSettled', at: now, question, answer: 'asItStands' },
 ]
+
+export type AgainRefusal = { readonly why: 'noSuchEntry' | 'isCrossingOut' }
+
+/**
+ * What was crossed out is written again as it was, under an id of its own: a crossing-out cannot be taken back, and later
+ * entries may lean on what it hid.
+ */
+export const writeAgain = (
+  { history }: { readonly history: History<Fact> },
+  target: Stamp,
+): Result<readonly [Fact], AgainRefusal> => {
+  const entry = history.all.find(({ id }) => id === target)
+  if (!entry || !history.struck.has(target)) return refuse({ why: 'noSuchEntry' })
+  return entry.fact.kind === 'entryStruckOut' ? refuse({ why: 'isCrossingOut' }) : ok([entry.fact])
+}
