@@ -10,6 +10,7 @@ import {
   wallDay,
 } from '../../core/index.ts'
 import { version } from '../../package.json'
+import type { FileTooLarge, FileUnreadable, NotHandedOver } from '../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
 import type { Imported, ImportStopped, Progress } from '../storage/importing.ts'
 import { now, phoneZone } from './clock.ts'
@@ -30,7 +31,6 @@ export const makeBackup = async (): Promise<Result<File, StorageRefusal>> => {
 }
 
 export type HandedOver = { readonly how: 'shared' | 'downloaded'; readonly name: string }
-export type NotHandedOver = { readonly why: 'notHandedOver' }
 
 /** By the phone's own sharing sheet if it takes files, else as a download. Only then is the backup's date noted. */
 export const handOver = async (file: File): Promise<Result<HandedOver, NotHandedOver>> => {
@@ -70,8 +70,6 @@ export type BackupPreview = {
   /** This phone holds nothing: it looks like a restore. */
   readonly restores: boolean
 }
-export type FileTooLarge = { readonly why: 'fileTooLarge'; readonly bytes: number; readonly most: number }
-export type FileUnreadable = { readonly why: 'fileUnreadable' }
 
 /** Twenty years of a busy household are a tenth of this. */
 const mostBytes = 128 * 1024 * 1024

@@ -1,4 +1,4 @@
-/** Ids come from the phone's randomness, here and nowhere else. */
+/** Ids come from the phone's randomness, here and nowhere else. Page and worker both use it. */
 import type { DeviceId } from '../../core/index.ts'
 
 const letters = '0123456789abcdefghijklmnopqrstuv'

@@ -13,14 +13,24 @@ export type DeviceMatters = {
   readonly lastBackup: Moment
   readonly persistence: Persistence
   readonly toldOffline: true
+  /** Her wish; whether the browser goes along with it is asked anew each time. */
+  readonly nudge: boolean
 }
 /** A form's fields as one tab last had them. Each tab has its own: two tabs at one form must not undo each other. */
 export type Draft = { readonly fields: unknown; readonly savedAt: Moment; readonly tab: string }
+/** That a nudge was shown, written before it is: of all tabs and the worker, whoever writes it is the one to show it. */
+export type NudgeShown = {
+  readonly plannedAt: Moment
+  readonly shownAt: Moment
+  readonly via: string
+}
 
 interface DeviceStores extends DBSchema {
   matters: { key: string; value: DeviceMatters[keyof DeviceMatters] }
   /** Key: the form and the tab. */
   drafts: { key: [form: string, tab: string]; value: Draft }
+  /** Key: the tank and the night. */
+  nudges: { key: string; value: NudgeShown }
 }
 export type Device = Connection<DeviceStores>
 
@@ -29,6 +39,9 @@ export const deviceSteps: readonly Step<DeviceStores>[] = [
   (db) => {
     db.createObjectStore('matters')
     db.createObjectStore('drafts')
+  },
+  (db) => {
+    db.createObjectStore('nudges')
   },
 ]
 export const openDevice = (name: string = deviceName, notices?: Notices): Device => connect(name, deviceSteps, notices)

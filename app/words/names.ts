@@ -18,7 +18,7 @@ import {
 } from '../../core/index.ts'
 import { dayOfMonth, dayWords } from './dates.ts'
 import { bottleUnits, inWords, millilitres, number } from './numbers.ts'
-import type { Reading } from './refusals.ts'
+import type { Reading } from './reading.ts'
 
 export const tankName = (world: World, tank: TankId, now: Moment): string =>
   tankAt(world, tank, now)?.name ?? 'a tank not on record'

@@ -7,7 +7,6 @@ import type {
   ClashRefusal,
   CountRefusal,
   DateName,
-  Day,
   DoseRefusal,
   FoodKind,
   FoodRefusal,
@@ -26,13 +25,15 @@ import type {
   TankRefusal,
   TrayRefusal,
   WaterRefusal,
-  Zone,
 } from '../../core/index.ts'
-import type { FileTooLarge, FileUnreadable, NotHandedOver } from '../state/backup.ts'
+import type { FileTooLarge, FileUnreadable, NotHandedOver } from '../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
 import type { ImportStopped } from '../storage/importing.ts'
 import { clock, dayInFull, nightFrom } from './dates.ts'
 import { asTyped, capital, inWords, millilitres, number, plural, portions, toDecimals } from './numbers.ts'
+import type { Reading } from './reading.ts'
+
+export type { Reading } from './reading.ts'
 
 export type AnyRefusal =
   | NumberRefusal
@@ -72,9 +73,6 @@ const sorts: Record<FoodKind, string> = {
 }
 /** The point stands before three figures there, and all three are what is asked about. */
 const pages = (bytes: number): string => `${number(bytes / 1_048_576)} MB`
-
-/** Where and when the person reads it. */
-export type Reading = { readonly today: Day; readonly zone: Zone }
 
 export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): string => {
   switch (refusal.why) {

@@ -1,14 +1,9 @@
 /** A file on its way in: chosen, looked through, taken in or left. */
 import { useRef, useState } from 'react'
 import type { ImportRefusal } from '../../../core/index.ts'
-import {
-  type BackupPreview,
-  type FileTooLarge,
-  type FileUnreadable,
-  importBackup,
-  previewBackup,
-} from '../../state/backup.ts'
+import { type BackupPreview, importBackup, previewBackup } from '../../state/backup.ts'
 import { renewDevice } from '../../state/device.ts'
+import type { FileTooLarge, FileUnreadable } from '../../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../../storage/connection.ts'
 import type { Imported, ImportStopped, Progress } from '../../storage/importing.ts'
 

@@ -1,0 +1,28 @@
+/** The ways a nudge can travel. One for now; another is another entry in the array that is handed to `reconcile`. */
+import type { Day, DoseAsked, TankId } from '../../core/index.ts'
+
+/** What stands behind "Dosed": what the words said to take, whatever the book would propose by then. */
+export type Offer = {
+  readonly kind: 'offer'
+  readonly tank: TankId
+  readonly night: Day
+  readonly doses: readonly Pick<DoseAsked, 'plan' | 'taken' | 'amount'>[]
+}
+
+export type Telling = {
+  /** A later telling of the same name takes the place of an earlier one. */
+  readonly key: string
+  readonly title: string
+  readonly body: string
+  /** Absent: nothing can be answered. */
+  readonly offer?: Offer
+  /** She is looking at the phone already. */
+  readonly quiet?: true
+}
+
+export type Channel = {
+  readonly name: string
+  /** Allowed and possible at this moment. */
+  readonly open: () => boolean
+  readonly show: (telling: Telling) => Promise<void>
+}

@@ -1,0 +1,4 @@
+/** What a backup file can be refused for by the phone itself. Apart from the code that needs a page, for the words' sake. */
+export type NotHandedOver = { readonly why: 'notHandedOver' }
+export type FileTooLarge = { readonly why: 'fileTooLarge'; readonly bytes: number; readonly most: number }
+export type FileUnreadable = { readonly why: 'fileUnreadable' }
