@@ -22,6 +22,8 @@ type Told = {
   readonly at: Moment
   /** She was asked about it and it is so. */
   readonly sure?: boolean
+  /** More than the bottle holds by the book is set aside: whoever is asked how that was before says so. Absent: as `sure`. */
+  readonly aside?: boolean
   /** There is a dose for this night already, and this is another. */
   readonly again?: boolean
   readonly why?: string
@@ -96,7 +98,7 @@ export const giveShared = (
   }
   const night = served.map((part) => part.night).reduce(later)
   const empty = emptier(state, asked.taken)
-  if (empty && !asked.sure) return refuse(empty)
+  if (empty && !(asked.aside ?? asked.sure)) return refuse(empty)
   const past = asked.sure ? undefined : pastRefusal(state, asked, night, now)
   if (past) return refuse(past)
   const { at, food, taken, why } = asked
