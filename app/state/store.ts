@@ -8,6 +8,7 @@ import {
   type Held,
   latestStamp,
   type Moment,
+  noteClashes,
   ok,
   type Result,
   type Stamp,
@@ -130,10 +131,23 @@ export const takeIn = (
     const done = await importEntries(opened(), theirs, tell, signal)
     if (!done.ok) return done
     await catchUp()
+    if (done.value.clashes.length > 0) await keepTheirWords(done.value.clashes)
     tellTabs({ type: 'appended' })
     whenIdle(tidy)
     return done
   })
+
+/** What the file says otherwise, to be asked about. It is still in the file: what cannot be kept now is kept when it comes in again. */
+const keepTheirWords = async (clashes: Imported['clashes']): Promise<void> => {
+  const device = await thisDevice()
+  if (!device.ok) return
+  const at = now()
+  const asked = (newer: readonly Held[]) =>
+    ok(noteClashes(newer.length === 0 ? world : fold([...entries, ...newer]), clashes, at))
+  const clock = { now: at, device: device.value, latest: latestStamp(newest, at) }
+  const done = await append(opened(), seen(), asked, clock)
+  if (done.ok) take({ entries: [...done.value.newer, ...done.value.added], last: done.value.last })
+}
 
 const opened = (): Ledger => {
   if (ledger === undefined) throw new Error('The ledger was used before it was started')
