@@ -4,6 +4,7 @@ import type {
   AmountRefusal,
   BottleChangeRefusal,
   BottleRefusal,
+  ChoiceRefusal,
   ClashRefusal,
   CountRefusal,
   DateName,
@@ -51,6 +52,7 @@ export type AnyRefusal =
   | NightRefusal
   | NightsCountRefusal
   | HoldRefusal
+  | ChoiceRefusal
   | AmendRefusal
   | MoveRefusal
   | TrayRefusal
@@ -140,6 +142,8 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
       return `${refusal.things === 1 ? 'One thing still stands' : `${number(refusal.things)} things still stand`} behind this door. Move them first.`
     case 'holdInThePast':
       return `${dayInFull(refusal.until)} is past. A hold ends tonight or later.`
+    case 'notAfter':
+      return `${capital(nightFrom(refusal.next, today))} is not after it.`
     case 'holdTooLong':
       return 'A hold is a year at most. End the plan instead; it can be made again.'
     case 'nightToCome':

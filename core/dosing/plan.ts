@@ -49,12 +49,12 @@ export const makePlan = (state: State, asked: PlanAsked, now: Moment): Result<re
   return ok([{ kind: 'planMade', at: now, ...plan, ...(rhythm ? { rhythm } : {}) }])
 }
 
-const goesOn = (state: DosingState, plan: PlanId, now: Moment): PlanMade | undefined =>
+const goesOn = (state: DosingState & TankState, plan: PlanId, now: Moment): PlanMade | undefined =>
   plansAt(state, now).find((going) => going.plan === plan)
 
 /** Nothing more is due of it; what was given by it stands. */
 export const endPlan = (
-  state: DosingState,
+  state: DosingState & TankState,
   { plan, why }: { readonly plan: PlanId; readonly why?: string },
   now: Moment,
 ): Result<readonly [PlanEnded], { readonly why: 'noSuchPlan' }> =>
@@ -88,15 +88,14 @@ export const holdPlan = (
   return ok([{ kind: 'planHeld', at: now, plan: id, until, ...(why ? { why } : {}) }])
 }
 
+export type ChoiceRefusal = { readonly why: 'noSuchPlan' } | { readonly why: 'notAfter'; readonly next: Day }
+
 /** Which night is next after a night that was too much: the usual one, or the later one that is suggested. */
 export const chooseNext = (
   state: DosingState,
   asked: { readonly plan: PlanId; readonly after: Day; readonly next: Day },
   now: Moment,
-): Result<
-  readonly [NextNightChosen],
-  { readonly why: 'noSuchPlan' } | { readonly why: 'notAfter'; readonly next: Day }
-> => {
+): Result<readonly [NextNightChosen], ChoiceRefusal> => {
   if (!planAt(state, asked.plan, now)) return refuse({ why: 'noSuchPlan' })
   if (asked.next <= asked.after) return refuse({ why: 'notAfter', next: asked.next })
   return ok([{ kind: 'nextNightChosen', at: now, ...asked }])
