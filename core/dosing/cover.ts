@@ -5,12 +5,14 @@ import type { FoodId } from '../basis/ids.ts'
 import { stepsToReach, stepsWithin } from '../basis/numbers.ts'
 import type { Moment } from '../basis/zones.ts'
 import type { FoodState } from '../food/state.ts'
-import { type TankState, tankKept } from '../tank/state.ts'
+import type { TankState } from '../tank/state.ts'
 import { nightsUntil } from './due.ts'
 import type { PlanMade } from './facts.ts'
 import { type DosingState, plansAt } from './state.ts'
 
-const plansOf = (state: DosingState, food: FoodId, now: Moment): readonly PlanMade[] =>
+type Planned = DosingState & TankState
+
+const plansOf = (state: Planned, food: FoodId, now: Moment): readonly PlanMade[] =>
   plansAt(state, now).filter((plan) => plan.food === food)
 
 /** A few nights more or less where several tanks share it: their rounds are averaged, not walked. */
@@ -24,11 +26,11 @@ const shared = (left: number, plans: readonly PlanMade[], perDose: (plan: PlanMa
 export const portionsPerDose = (dose: Microlitres, each: Microlitres): number => Math.max(1, stepsWithin(dose, each))
 
 /** A tank that takes less than half a portion leaves enough for another the same night; what it leaves is thrown away else. */
-export const couldBeShared = (state: DosingState, food: FoodId, each: Microlitres, now: Moment): boolean =>
+export const couldBeShared = (state: Planned, food: FoodId, each: Microlitres, now: Moment): boolean =>
   plansOf(state, food, now).some(({ amount }) => amount * 2 < each)
 
 /** The smallest dose planned of a food: less than that is no food for a night. */
-export const smallestDose = (state: DosingState, food: FoodId, now: Moment): Microlitres | undefined =>
+export const smallestDose = (state: Planned, food: FoodId, now: Moment): Microlitres | undefined =>
   plansOf(state, food, now).toSorted((a, b) => a.amount - b.amount)[0]?.amount
 
 /**
@@ -36,7 +38,7 @@ export const smallestDose = (state: DosingState, food: FoodId, now: Moment): Mic
  * whole portion: what has thawed is not kept.
  */
 export const portionsCover = (
-  state: DosingState,
+  state: Planned,
   food: FoodId,
   { each, count }: { readonly each: Microlitres; readonly count: number },
   now: Moment,
@@ -50,7 +52,7 @@ export const portionsCover = (
 }
 
 /** Nights that so much from a bottle is food for; undefined where no plan feeds this food. */
-export const liquidCover = (state: DosingState, food: FoodId, amount: number, now: Moment): number | undefined => {
+export const liquidCover = (state: Planned, food: FoodId, amount: number, now: Moment): number | undefined => {
   const plans = plansOf(state, food, now)
   const [only] = plans
   if (!only) return undefined
@@ -74,7 +76,7 @@ export const coverInTime = (nights: number | undefined, lastGood: Day | undefine
 
 /** What the plans call for from tonight to a night, that one included. */
 export const plannedUntil = (
-  state: DosingState & TankState & FoodState,
+  state: Planned & FoodState,
   food: FoodId,
   until: Day,
   now: Moment,
@@ -82,7 +84,6 @@ export const plannedUntil = (
   let doses = 0
   let amount = 0
   for (const plan of plansOf(state, food, now)) {
-    if (!tankKept(state, plan.tank, now)) continue
     const nights = nightsUntil(state, plan, until, now).length
     doses += nights
     amount += nights * plan.amount

@@ -5,7 +5,7 @@ import { type FoodState, foodAt } from '../food/state.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { bandOf, quietRatio } from './band.ts'
 import type { PlanMade } from './facts.ts'
-import { type DosingState, holdOf, lastNightBy, marksOf } from './state.ts'
+import { type DosingState, holdOf, lastNightBy, marksOf, planAt } from './state.ts'
 
 type State = TankState & FoodState & DosingState
 type Rhythm = Pick<PlanMade, 'firstNight' | 'everyNights' | 'rhythm'>
@@ -50,7 +50,9 @@ export const overfedOn = (state: State, plan: PlanMade, night: Day): Overfed | u
   const [first] = given
   if (!first) return undefined
   const total = given.reduce((sum, { amount }) => sum + amount, 0)
-  if (total <= plan.amount * quietRatio) return undefined
+  // By the plan of that evening: one made smaller since must not make an event of it.
+  const planned = planAt(state, plan.plan, first.at) ?? plan
+  if (total <= planned.amount * quietRatio) return undefined
   const tank = tankAt(state, plan.tank, first.at)
   const food = foodAt(state, plan.food, first.at)
   const top = tank && food && bandOf(tank, food)?.high

@@ -2,8 +2,9 @@
 import { addDays, type Day } from '../basis/days.ts'
 import type { FoodId, PlanId, TankId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
-import { inForce, retiredAt } from '../ledger/snapshot.ts'
+import { begunAgain, clockGrace, inForce, retiredAt } from '../ledger/snapshot.ts'
 import { type Stamp, writtenBy } from '../ledger/stamp.ts'
+import { type TankState, tankKept } from '../tank/state.ts'
 import type { NextNightChosen, PlanEnded, PlanHeld, PlanMade } from './facts.ts'
 
 export type NightMark = {
@@ -36,22 +37,38 @@ export type DosingState = {
 export const planAt = ({ plans }: DosingState, plan: PlanId, now: Moment): PlanMade | undefined =>
   inForce(plans.get(plan) ?? [], now)
 
-/** The plans that go on. */
-export const plansAt = ({ plans, plansEnded }: DosingState, now: Moment): readonly PlanMade[] =>
-  [...plans].flatMap(([plan, made]) => {
+/** The plans that go on. One that another phone made for a tank already taken down waits with the tank. */
+export const plansAt = (state: DosingState & TankState, now: Moment): readonly PlanMade[] =>
+  [...state.plans].flatMap(([plan, made]) => {
     const holding = inForce(made, now)
-    return holding && !retiredAt(plansEnded.get(plan), holding, now) ? [holding] : []
+    if (!holding || retiredAt(state.plansEnded.get(plan), holding, now)) return []
+    return tankKept(state, holding.tank, now) ? [holding] : []
   })
 
-/** The last hold, over or not. */
-export const holdOf = ({ holds }: DosingState, plan: PlanId, now: Moment): PlanHeld | undefined =>
-  inForce(holds.get(plan) ?? [], now)
+/** Since when it goes on: no night before that is owed. Made again after an end it begins anew, and so it does with its tank. */
+export const goesOnSince = (state: DosingState & TankState, { plan, tank }: PlanMade, now: Moment): Moment => {
+  const made = state.plans.get(plan)
+  const again = begunAgain(state.plansEnded.get(plan), made, now) ?? made?.[0]?.at ?? now
+  const tankAgain = begunAgain(state.tanksRetired.get(tank), state.tanks.get(tank), now)
+  return tankAgain !== undefined && tankAgain > again ? tankAgain : again
+}
+
+/** The last hold, over or not; none from the future, and none from before the plan was made again. */
+export const holdOf = ({ holds, plans, plansEnded }: DosingState, plan: PlanId, now: Moment): PlanHeld | undefined => {
+  const last = holds.get(plan)?.findLast(({ at }) => at <= now + clockGrace)
+  const again = last && begunAgain(plansEnded.get(plan), plans.get(plan), now)
+  return again !== undefined && last !== undefined && last.at < again ? undefined : last
+}
 /** Until when nothing of it is due, if it is held. */
 export const heldUntil = (state: DosingState, plan: PlanId, now: Moment): Day | undefined =>
   holdOf(state, plan, now)?.until
 
-export const planFor = (state: DosingState, tank: TankId, food: FoodId, now: Moment): PlanMade | undefined =>
-  plansAt(state, now).find((plan) => plan.tank === tank && plan.food === food)
+export const planFor = (
+  state: DosingState & TankState,
+  tank: TankId,
+  food: FoodId,
+  now: Moment,
+): PlanMade | undefined => plansAt(state, now).find((plan) => plan.tank === tank && plan.food === food)
 
 export const marksOf = ({ nights }: DosingState, plan: PlanId, night: Day): readonly NightMark[] =>
   nights.get(plan)?.get(night) ?? []

@@ -23,3 +23,13 @@ export const retiredAt = (
   const ended = endings?.findLast(({ at }) => at <= now + clockGrace)
   return ended !== undefined && ended.at >= described.at
 }
+
+/** When a thing that had ended was last begun again; undefined if it never ended, or has not come back. */
+export const begunAgain = (
+  endings: readonly { readonly at: Moment }[] | undefined,
+  described: readonly { readonly at: Moment }[] | undefined,
+  now: Moment,
+): Moment | undefined => {
+  const ended = endings?.findLast(({ at }) => at <= now + clockGrace)
+  return ended && described?.find(({ at }) => at > ended.at && at <= now + clockGrace)?.at
+}

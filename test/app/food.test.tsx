@@ -158,7 +158,7 @@ test('what will not be used in time is told, but not a remnant too little for a 
 })
 
 test('trays that are not drawn are counted, as full where they are', () => {
-  const full = { rows: 3, columns: 5, filled: 15, holds: 15 }
+  const full = { tray: 0, rows: 3, columns: 5, filled: 15, holds: 15, wells: Array(15).fill(true), cuts: [] }
   expect(moreTraysWords(Array.from({ length: 8 }, () => full))).toBe('And 8 more full trays.')
   expect(moreTraysWords([{ ...full, filled: 9, holds: 9 }])).toBe('And 1 more tray.')
 })
