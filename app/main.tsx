@@ -5,6 +5,8 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { App } from './App.tsx'
 import { Broken } from './screens/Broken.tsx'
+import { whenIdle } from './state/idle.ts'
+import { loadPart } from './state/leave.ts'
 import { watchForUpdates } from './state/updates.ts'
 
 const root = document.getElementById('root')
@@ -18,4 +20,11 @@ void opened.then(() => {
     </StrictMode>,
   )
   void watchForUpdates()
+  // Where this part cannot be had, Tonight works without it.
+  whenIdle(
+    () =>
+      void loadPart(() => import('./state/nudging.ts'))
+        .then((nudging) => nudging.watchNudges())
+        .catch(() => {}),
+  )
 })

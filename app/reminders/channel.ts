@@ -26,3 +26,6 @@ export type Channel = {
   readonly open: () => boolean
   readonly show: (telling: Telling) => Promise<void>
 }
+
+/** What her wish and the browser's leave come to. 'lost': allowed once, and not any more. */
+export type NudgeStanding = 'unsupported' | 'denied' | 'lost' | 'off' | 'on'

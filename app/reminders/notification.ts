@@ -1,4 +1,5 @@
 /** By the phone's own notifications: from the page as well as from the worker, always through the registration. */
+import { type Moment, tonight, type World } from '../../core/index.ts'
 import type { Channel, Offer } from './channel.ts'
 
 /** The platform's types lack the buttons, which not every browser has. */
@@ -22,6 +23,19 @@ export const notifications = (registration: ServiceWorkerRegistration): Channel 
     return registration.showNotification(title, options)
   },
 })
+
+/** An offer whose dose is on record by now, or whose night is over, is taken off the screen. */
+export const withdrawAnswered = async (
+  registration: ServiceWorkerRegistration,
+  world: World,
+  now: Moment,
+): Promise<void> => {
+  const due = tonight(world, now).filter(({ state }) => state.is === 'due')
+  for (const notification of await registration.getNotifications()) {
+    const offer = offerIn(notification.data)
+    if (offer && !due.some(({ tank, night }) => tank.tank === offer.tank && night === offer.night)) notification.close()
+  }
+}
 
 /** What a notification carries: an offer, nothing, or something an older version put there. */
 export const offerIn = (data: unknown): Offer | undefined => (isOffer(data) ? data : undefined)

@@ -26,6 +26,8 @@ onMessage((message) => {
 /** Undefined: never said. */
 export const useMatter = <Key extends keyof DeviceMatters>(key: Key): DeviceMatters[Key] | undefined =>
   useSyncExternalStore(changed.subscribe, () => matters[key])
+/** Told after each change of a matter. */
+export const watchMatters = changed.subscribe
 export const matter = <Key extends keyof DeviceMatters>(key: Key): DeviceMatters[Key] | undefined => matters[key]
 
 export const setMatter = async <Key extends keyof DeviceMatters>(

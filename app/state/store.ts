@@ -45,6 +45,8 @@ const inTurn = turns()
 
 export const useWorld = (): World => useSyncExternalStore(changed.subscribe, currentWorld)
 export const currentWorld = (): World => world
+/** Told after each change of the world. */
+export const watchWorld = changed.subscribe
 export const useStatus = (): Status => useSyncExternalStore(changed.subscribe, () => status)
 /** Everything this phone holds, as a backup wants it: waits until all of it is read. */
 export const wholeBook = (): Promise<readonly Held[]> => inTurn(async () => entries)

@@ -10,3 +10,6 @@ export const channelOf = (ledger: string): string => `${ledger}-tabs`
 
 /** What the page asks of a worker that waits; the name is the one the library on the page sends. */
 export const takeOver = 'SKIP_WAITING'
+
+/** What a page asks of the worker when a nudge may be due: to look for itself. */
+export const reconcileNow = 'reconcile'

@@ -12,7 +12,7 @@ import {
   wallDay,
   type Zone,
 } from '../../core/index.ts'
-import type { Offer, Telling } from '../reminders/channel.ts'
+import type { NudgeStanding, Offer, Telling } from '../reminders/channel.ts'
 import { type Dosed, isGiven } from '../reminders/dosed.ts'
 import { clock, nightFrom } from './dates.ts'
 import { capital, millilitres } from './numbers.ts'
@@ -43,7 +43,7 @@ export const nudgeWords = ({ key, tank, night, lines, plannedAt }: Nudge, world:
 }
 
 /** What takes the nudge's place once it is answered. */
-export const dosedWords = (key: string, { tank: id }: Offer, { world, at, done }: Dosed, zone: Zone): Telling => {
+export const dosedWords = (key: string, { tank: id }: Offer, { world, at, done }: Dosed): Telling => {
   const tank = tankAt(world, id, at)
   if (done.ok)
     return {
@@ -52,7 +52,9 @@ export const dosedWords = (key: string, { tank: id }: Offer, { world, at, done }
       body: `Dosed ${amounts(done.value)}${tank ? ` for ${tank.name}` : ''}. Undo is in the app.`,
       quiet: true,
     }
-  const reading = { zone: tank?.zone ?? zone, today: tank ? nightOf(at, tank) : wallDay(at, zone) }
+  // Without its tank there is no calendar to speak by, and no refusal that speaks of one.
+  const zone = tank?.zone ?? ('UTC' as Zone)
+  const reading = { zone, today: tank ? nightOf(at, tank) : wallDay(at, zone) }
   if (isGiven(done.refusal) && done.refusal.why !== 'nightIsOver')
     return { key, title: 'Noted already', body: refusalText(done.refusal, reading), quiet: true }
   const why = done.refusal.why === 'nightIsOver' ? 'That night is over by now.' : refusalText(done.refusal, reading)
@@ -91,7 +93,6 @@ const ownAlarm = 'set an alarm in this phone’s own clock'
 /** True of every browser there is, so it is said whatever the state. */
 export const closedText = `While Smallhours is closed this phone will not nudge. To be sure, ${ownAlarm} as well.`
 
-export type NudgeStanding = 'unsupported' | 'denied' | 'lost' | 'off' | 'on'
 /** What stands in the way; undefined where nothing does. */
 export const standingText = (standing: NudgeStanding): string | undefined => {
   switch (standing) {
@@ -106,3 +107,8 @@ export const standingText = (standing: NudgeStanding): string | undefined => {
       return undefined
   }
 }
+
+export const triedText = (shown: boolean): string =>
+  shown
+    ? 'Sent. If nothing shows, this phone is set to show nothing now.'
+    : 'Not ready yet. Close Smallhours, open it again and try once more.'

@@ -82,8 +82,6 @@ export const takenInText = ({ added, already, clashes }: Imported): string => {
   return `${news}; ${number(already)} ${already === 1 ? 'was' : 'were'} here already.${kept}`
 }
 
-export const remindersText =
-  'Smallhours does not ring, neither open nor closed. For a reminder after lights-out, set an alarm in this phone’s own clock.'
 export const privacyText =
   'What you note stays on this phone. Nothing is sent anywhere, nobody counts your visits, and there is no account. It leaves only as a backup file you save yourself.'
 export const licencesText =

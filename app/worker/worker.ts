@@ -1,8 +1,9 @@
 /** Table of contents. What each handler does is named on its line. */
 import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute } from 'workbox-precaching'
 import { registerRoute } from 'workbox-routing'
-import { takeOver } from '../storage/messages.ts'
+import { reconcileNow, takeOver } from '../storage/messages.ts'
 import { isFrontDoor } from './frontDoor.ts'
+import { answerNudge, nudge } from './nudging.ts'
 
 declare const self: ServiceWorkerGlobalScope & { __WB_MANIFEST: Parameters<typeof precacheAndRoute>[0] }
 
@@ -17,4 +18,6 @@ registerRoute(
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()))
 self.addEventListener('message', (event) => {
   if (event.data?.type === takeOver) void self.skipWaiting()
+  if (event.data?.type === reconcileNow) event.waitUntil(nudge())
 })
+self.addEventListener('notificationclick', (event) => event.waitUntil(answerNudge(event)))

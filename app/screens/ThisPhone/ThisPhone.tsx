@@ -4,18 +4,11 @@ import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { useMatter } from '../../state/device.ts'
 import { version } from '../../state/version.ts'
-import {
-  backupDueText,
-  careText,
-  holdsText,
-  licencesText,
-  privacyText,
-  remindersText,
-  unreadText,
-} from '../../words/phone.ts'
+import { backupDueText, careText, holdsText, licencesText, privacyText, unreadText } from '../../words/phone.ts'
 import { useReading } from '../useReading.ts'
 import { Keeping } from './Keeping.tsx'
 import { LookChoice } from './LookChoice.tsx'
+import { Nudges } from './Nudges.tsx'
 import { Restore } from './Restore.tsx'
 import { SaveBackup } from './SaveBackup.tsx'
 
@@ -40,7 +33,7 @@ export const ThisPhone = () => {
         <Keeping />
       </Section>
       <Section title="Reminders">
-        <p>{remindersText}</p>
+        <Nudges reading={reading} />
       </Section>
       <Section title="About Smallhours">
         <p>{privacyText}</p>

@@ -1,0 +1,76 @@
+/**
+ * The page's part in nudges: it knows the minute and wakes the worker, which decides by itself. While no page is open
+ * nothing wakes it: no browser lets an app without a server be woken at a planned time.
+ */
+import { type Moment, nextNudge, nudges, type Result } from '../../core/index.ts'
+import type { NudgeStanding, Telling } from '../reminders/channel.ts'
+import { notifications, withdrawAnswered } from '../reminders/notification.ts'
+import type { StorageRefusal } from '../storage/connection.ts'
+import { reconcileNow } from '../storage/messages.ts'
+import { now } from './clock.ts'
+import { matter, setMatter, watchMatters } from './device.ts'
+import { currentWorld, watchWorld } from './store.ts'
+
+/** A laptop that sleeps stops its timers, so none is set further ahead than this. */
+const longestWait = 60_000
+let timer: ReturnType<typeof setTimeout> | undefined
+/** What this page has woken the worker for. */
+const asked = new Set<string>()
+
+/** Called once, after the first screen is up. */
+export const watchNudges = (): void => {
+  if (!supported()) return
+  watchWorld(look)
+  watchMatters(look)
+  document.addEventListener('visibilitychange', look)
+  window.addEventListener('pageshow', look)
+  window.addEventListener('focus', look)
+  look()
+}
+
+const look = () => {
+  clearTimeout(timer)
+  if (nudgeStanding(matter('nudge')) !== 'on') return asked.clear()
+  const [world, at] = [currentWorld(), now()]
+  const due = nudges(world, at, asked)
+  for (const { key } of due) asked.add(key)
+  if (due.length > 0) void wakeWorker()
+  void withdraw()
+  const next = nextNudge(world, at, asked)
+  if (next) timer = setTimeout(look, waitUntil(next.plannedAt, at))
+}
+const waitUntil = (then: Moment, at: Moment): number => Math.min(longestWait, then - at)
+
+const wakeWorker = async (): Promise<void> => {
+  const registration = await navigator.serviceWorker.ready
+  registration.active?.postMessage({ type: reconcileNow })
+}
+const withdraw = async (): Promise<void> => {
+  const registration = await navigator.serviceWorker.getRegistration()
+  if (registration) await withdrawAnswered(registration, currentWorld(), now())
+}
+
+/** An iPhone's browser tab has no notifications, and a private window may have no worker. */
+const supported = (): boolean => 'Notification' in window && 'serviceWorker' in navigator
+
+/** What her wish and the browser's leave come to, asked anew each time: leave may be taken back at any moment. */
+export const nudgeStanding = (wish: boolean | undefined): NudgeStanding => {
+  if (!supported()) return 'unsupported'
+  if (Notification.permission === 'denied') return 'denied'
+  if (!wish) return 'off'
+  return Notification.permission === 'granted' ? 'on' : 'lost'
+}
+
+/** In the very touch: a browser asks its question only then. */
+export const askForNudges = async (): Promise<Result<void, StorageRefusal>> => {
+  const answer = await Notification.requestPermission()
+  return setMatter('nudge', answer === 'granted')
+}
+
+/** False: there is no worker yet to show it. */
+export const tryNudge = async (telling: Telling): Promise<boolean> => {
+  const registration = await navigator.serviceWorker.getRegistration()
+  if (!registration?.active) return false
+  await notifications(registration).show(telling)
+  return true
+}
