@@ -7,6 +7,7 @@ import { App } from './App.tsx'
 import { Broken } from './screens/Broken.tsx'
 import { whenIdle } from './state/idle.ts'
 import { loadPart } from './state/leave.ts'
+import { clearLeftBehind } from './state/lookRound.ts'
 import { watchForUpdates } from './state/updates.ts'
 
 const root = document.getElementById('root')
@@ -20,6 +21,7 @@ void opened.then(() => {
     </StrictMode>,
   )
   void watchForUpdates()
+  clearLeftBehind()
   // Where this part cannot be had, Tonight works without it.
   whenIdle(
     () =>

@@ -3,11 +3,12 @@ import { useSyncExternalStore } from 'react'
 import type { DeviceId, Result } from '../../core/index.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
 import { type DeviceMatters, deviceId, keepMatter, openDevice, readMatters } from '../storage/device.ts'
+import { household } from './household.ts'
 import { newDeviceId } from './ids.ts'
 import { signal } from './signal.ts'
 import { onMessage, tellTabs } from './tabs.ts'
 
-export const device = openDevice()
+export const device = openDevice(household.device)
 
 let matters: Partial<DeviceMatters> = {}
 const changed = signal()

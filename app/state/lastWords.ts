@@ -3,10 +3,14 @@
  * (in Chromium about every other one does), so a copy goes where writing is synchronous, until the transaction is done.
  */
 import type { Draft } from '../storage/device.ts'
+import { hasLeft, household } from './household.ts'
 
-const prefix = (form: string) => `smallhours-draft ${JSON.stringify(form)} `
+/** Each household's own. */
+const all = (ledger: string) => `${ledger}-draft `
+const prefix = (form: string) => `${all(household.ledger)}${JSON.stringify(form)} `
 
 export const leaveWords = (form: string, draft: Draft) => {
+  if (hasLeft()) return
   try {
     localStorage.setItem(prefix(form) + draft.tab, JSON.stringify(draft))
   } catch {
@@ -33,6 +37,14 @@ export const lastWords = (form: string): readonly Draft[] => {
       .flatMap((key) => readWords(localStorage.getItem(key)) ?? [])
   } catch {
     return []
+  }
+}
+
+export const dropAllWords = (ledger: string) => {
+  try {
+    for (const key of Object.keys(localStorage)) if (key.startsWith(all(ledger))) localStorage.removeItem(key)
+  } catch {
+    // Forbidden: then nothing is there.
   }
 }
 

@@ -2,8 +2,10 @@
 import type { Entry, Fact } from '../../core/index.ts'
 import type { Persistence } from '../storage/device.ts'
 import { matter, setMatter, useMatter } from './device.ts'
+import { lookingRound } from './household.ts'
 
 export const afterRecording = (added: readonly Entry<Fact>[]) => {
+  if (lookingRound) return
   const food = added.some(({ fact }) => fact.kind === 'bottleRecorded' || fact.kind === 'portionsOnHand')
   if (food && matter('persistence') === undefined) void askToPersist()
 }

@@ -18,10 +18,11 @@ import type { StorageRefusal } from '../storage/connection.ts'
 import { keepGlance, readGlance } from '../storage/glance.ts'
 import { type Imported, type ImportStopped, importEntries, type Progress } from '../storage/importing.ts'
 import { type Arrived, append, openLedger, readAfter, type Seen } from '../storage/ledger.ts'
-import { type Ledger, ledgerName } from '../storage/schema.ts'
+import type { Ledger } from '../storage/schema.ts'
 import { seal } from '../storage/seal.ts'
 import { now, tick } from './clock.ts'
 import { readDevice, thisDevice } from './device.ts'
+import { household } from './household.ts'
 import { whenIdle } from './idle.ts'
 import { turns } from './inTurn.ts'
 import { afterRecording } from './persist.ts'
@@ -71,8 +72,8 @@ const build = import.meta.url
  * Opens the ledger and reads it. Called once, before the first screen; what goes wrong is told by the status. Done when
  * Tonight can be shown, which may be before everything is read; what is requested meanwhile waits its turn.
  */
-export const start = async (name: string = ledgerName): Promise<void> => {
-  if (name !== ledgerName) joinTabs(name)
+export const start = async (name: string = household.ledger): Promise<void> => {
+  if (name !== household.ledger) joinTabs(name)
   ledger = openLedger(name, {
     blocked: () => setStatus('blocked'),
     closedForUpdate: () => setStatus('closedForUpdate'),
@@ -150,6 +151,9 @@ const keepTheirWords = async (clashes: Imported['clashes']): Promise<void> => {
   const done = await append(opened(), seen(), asked, clock)
   if (done.ok) take({ entries: [...done.value.newer, ...done.value.added], last: done.value.last })
 }
+
+/** Before it is deleted: nothing that comes late may open it anew. */
+export const closeBook = () => opened().end()
 
 const opened = (): Ledger => {
   if (ledger === undefined) throw new Error('The ledger was used before it was started')

@@ -1,6 +1,6 @@
 /** What tabs tell each other. */
 import { channelOf, type TabMessage } from '../storage/messages.ts'
-import { ledgerName } from '../storage/schema.ts'
+import { household } from './household.ts'
 
 const listeners = new Set<(message: TabMessage) => void>()
 const open = (name: string): BroadcastChannel => {
@@ -10,7 +10,7 @@ const open = (name: string): BroadcastChannel => {
   }
   return channel
 }
-let channel = open(ledgerName)
+let channel = open(household.ledger)
 
 /** Another ledger, other tabs. */
 export const joinTabs = (name: string) => {

@@ -14,6 +14,8 @@ export type StorageRefusal =
 export type Connection<Stores extends DBSchema> = {
   readonly use: <Value>(work: (db: IDBPDatabase<Stores>) => Promise<Value>) => Promise<Result<Value, StorageRefusal>>
   readonly close: () => void
+  /** Closed for good: what is asked of it afterwards is refused, and nothing opens it anew. */
+  readonly end: () => void
 }
 /** Append only; the number of steps is the version. Synchronous: an upgrade that waits for anything else commits early. */
 export type Step<Stores extends DBSchema> = (db: IDBPDatabase<Stores>) => void
@@ -73,14 +75,19 @@ export const connect = <Stores extends DBSchema>(
       return refuse(storageRefusal(error))
     }
   }
+  const close = () => {
+    opening?.then(
+      (db) => db.close(),
+      () => {},
+    )
+    opening = undefined
+  }
   return {
     use: (work) => attempt(work, true),
-    close: () => {
-      opening?.then(
-        (db) => db.close(),
-        () => {},
-      )
-      opening = undefined
+    close,
+    end: () => {
+      superseded = true
+      close()
     },
   }
 }

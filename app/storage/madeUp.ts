@@ -1,0 +1,22 @@
+/** The made-up household lies in two databases of its own, which the worker never opens. Leaving it deletes both. */
+import { deleteDB } from 'idb'
+import { deviceName } from './device.ts'
+import { ledgerName } from './schema.ts'
+
+/** Where a household's book and this phone's own matters are kept. */
+export type Databases = { readonly ledger: string; readonly device: string }
+
+export const real: Databases = { ledger: ledgerName, device: deviceName }
+export const madeUp: Databases = { ledger: `${ledgerName}-madeup`, device: `${ledgerName}-madeup-device` }
+
+/** True also where the browser cannot say. */
+export const madeUpIsThere = async (): Promise<boolean> => {
+  if (!('databases' in indexedDB)) return true
+  const all = await indexedDB.databases()
+  return all.some(({ name }) => name === madeUp.ledger || name === madeUp.device)
+}
+
+/** Done when both are gone. A connection still open somewhere is told to make way. */
+export const deleteMadeUp = async (): Promise<void> => {
+  await Promise.all([deleteDB(madeUp.ledger), deleteDB(madeUp.device)])
+}
