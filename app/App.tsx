@@ -8,10 +8,12 @@ import { Loading } from './parts/Loading.tsx'
 import type { RoomId } from './parts/RoomIcon.tsx'
 import { Rooms } from './parts/Rooms.tsx'
 import { Broken } from './screens/Broken.tsx'
+import { MadeUpBar } from './screens/MadeUpBar.tsx'
 import { Notices } from './screens/Notices.tsx'
 import { Tonight } from './screens/Tonight/Tonight.tsx'
 import { useNow } from './state/clock.ts'
 import { useMatter } from './state/device.ts'
+import { lookingRound } from './state/household.ts'
 import { loadPart } from './state/leave.ts'
 import { firstScreenStands, useStatus, useWorld } from './state/store.ts'
 
@@ -39,6 +41,7 @@ const roomAt = (path: string): RoomId =>
 
 export const App = () => (
   <Router hook={useHashLocation}>
+    {lookingRound && <MadeUpBar />}
     <Sheet />
   </Router>
 )

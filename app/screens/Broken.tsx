@@ -5,6 +5,7 @@ import { Actions, Button } from '../parts/Actions.tsx'
 import { MoreExact } from '../parts/MoreExact.tsx'
 import { Page } from '../parts/Page.tsx'
 import { now, phoneZone } from '../state/clock.ts'
+import { lookingRound } from '../state/household.ts'
 import { flushAndReload } from '../state/leave.ts'
 import { SaveBackup } from './ThisPhone/SaveBackup.tsx'
 
@@ -41,13 +42,13 @@ const BrokenPage = ({ message }: { readonly message: string }) => {
       title="Something went wrong"
       answer="This page could not be drawn. What you have noted is still on this phone."
     >
-      <p>Reloading often helps. If it does not, save a backup first.</p>
+      <p>Reloading often helps.{!lookingRound && ' If it does not, save a backup first.'}</p>
       <Actions>
         <Button kind="quiet" onAct={() => void flushAndReload()}>
           Reload
         </Button>
       </Actions>
-      <SaveBackup reading={{ zone, today: wallDay(now(), zone) }} />
+      {!lookingRound && <SaveBackup reading={{ zone, today: wallDay(now(), zone) }} />}
       <MoreExact label="What the phone says">
         <p>{message}</p>
       </MoreExact>

@@ -153,7 +153,7 @@ const keepTheirWords = async (clashes: Imported['clashes']): Promise<void> => {
 }
 
 /** Before it is deleted: nothing that comes late may open it anew. */
-export const closeBook = () => opened().end()
+export const closeBook = () => ledger?.end()
 
 const opened = (): Ledger => {
   if (ledger === undefined) throw new Error('The ledger was used before it was started')

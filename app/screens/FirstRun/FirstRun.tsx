@@ -25,6 +25,7 @@ import { useDraft } from '../../state/useDraft.ts'
 import { useRequest } from '../../state/useRequest.ts'
 import { firstDoseWords } from '../../words/plan.ts'
 import { refusalText } from '../../words/refusals.ts'
+import { LookRound } from '../LookRound.tsx'
 import { useReading } from '../useReading.ts'
 import { ExactFields } from '../Water/ExactFields.tsx'
 import { exactField } from '../Water/TankForm.tsx'
@@ -111,6 +112,7 @@ export const FirstRun = () => {
             I have a backup
           </ButtonLink>
         </Actions>
+        <LookRound reading={reading} />
         <Notice kind="caution">
           Unplug what you can before hands go in the water. This is not veterinary advice, and the food’s own label
           comes first.

@@ -3,8 +3,11 @@ import { Facts } from '../../parts/Facts.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { useMatter } from '../../state/device.ts'
+import { lookingRound } from '../../state/household.ts'
 import { version } from '../../state/version.ts'
+import { madeUpKeepingText, madeUpPhoneText } from '../../words/madeUp.ts'
 import { backupDueText, careText, holdsText, licencesText, privacyText, unreadText } from '../../words/phone.ts'
+import { LookRound } from '../LookRound.tsx'
 import { useReading } from '../useReading.ts'
 import { Keeping } from './Keeping.tsx'
 import { LookChoice } from './LookChoice.tsx'
@@ -19,22 +22,33 @@ export const ThisPhone = () => {
   const lastBackup = useMatter('lastBackup')
   const due = backupDueText(held, lastBackup, reading)
   return (
-    <Page title="This phone" answer={holdsText(held, lastBackup, reading)}>
-      <Section title="Backup">
-        {due && <p>{due}</p>}
-        {held > 0 && <SaveBackup reading={reading} />}
-        <Restore />
-        {unread.length > 0 && <p>{unreadText(unread.length)}</p>}
-      </Section>
+    <Page title="This phone" answer={lookingRound ? madeUpPhoneText : holdsText(held, lastBackup, reading)}>
+      {lookingRound ? (
+        <p>{madeUpKeepingText}</p>
+      ) : (
+        <Section title="Backup">
+          {due && <p>{due}</p>}
+          {held > 0 && <SaveBackup reading={reading} />}
+          <Restore />
+          {unread.length > 0 && <p>{unreadText(unread.length)}</p>}
+        </Section>
+      )}
       <Section title="Look">
         <LookChoice reading={reading} />
       </Section>
-      <Section title="Kept on this phone">
-        <Keeping />
-      </Section>
-      <Section title="Reminders">
-        <Nudges reading={reading} />
-      </Section>
+      {!lookingRound && (
+        <>
+          <Section title="Kept on this phone">
+            <Keeping />
+          </Section>
+          <Section title="Reminders">
+            <Nudges reading={reading} />
+          </Section>
+          <Section title="Look round">
+            <LookRound reading={reading} />
+          </Section>
+        </>
+      )}
       <Section title="About Smallhours">
         <p>{privacyText}</p>
         <p>{careText}</p>
