@@ -6,7 +6,7 @@ import type { Moment } from '../basis/zones.ts'
 import type { FoodState } from '../food/state.ts'
 import { nightOf, type TankState, tankKept } from '../tank/state.ts'
 import { dueOf } from './due.ts'
-import { type Serving, type Source, servingFrom, servings, sourcesOf } from './serve.ts'
+import { afterwards, type Source, servingFrom, servings, sourcesOf } from './serve.ts'
 import { type DosingState, plansAt } from './state.ts'
 
 export type Lasts = {
@@ -24,12 +24,6 @@ export type Lasts = {
 
 /** Nights ahead that are walked, a hundred years: food of unknown age lasts for ever on paper, and a screen must not wait. */
 const horizon = 36_525
-
-/** The source after a serving; a sealed bottle opened on the way gets the last good day of an open one. */
-const after = ({ source, left }: Serving, night: Day): Source =>
-  source.from === 'bottle' && source.sealed
-    ? { ...source, left, sealed: false, lastGood: source.lastGoodIfOpened(night), since: night }
-    : { ...source, left }
 
 /** Undefined where no plan feeds this food. */
 export const lasts = (state: FoodState & DosingState & TankState, food: FoodId, now: Moment): Lasts | undefined => {
@@ -62,7 +56,7 @@ export const lasts = (state: FoodState & DosingState & TankState, food: FoodId, 
       waiting.delete(round)
       continue
     }
-    const used = after(serving, round.next)
+    const used = afterwards(serving, round.next)
     sources = sources.map((source) => (source === serving.source ? used : source))
     served.push(round.next)
     round.next = addDays(round.next, round.plan.everyNights)

@@ -73,6 +73,12 @@ export type Serving = {
   readonly left: number
 }
 
+/** The source after a serving; a sealed bottle opened on the way gets the last good day of an open one. */
+export const afterwards = ({ source, left }: Serving, night: Day): Source =>
+  source.from === 'bottle' && source.sealed
+    ? { ...source, left, sealed: false, lastGood: source.lastGoodIfOpened(night), since: night }
+    : { ...source, left }
+
 /** Only part of the one portion taken is for this tank. */
 export const inPart = ({ source, taken, amount }: Serving): boolean =>
   source.from === 'portions' && taken.from === 'portions' && amount < taken.count * source.each

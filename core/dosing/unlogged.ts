@@ -1,18 +1,18 @@
 /** Dose nights that went by without a word: one question, however many they are, and its answers. */
 
-import { microlitres } from '../basis/amounts.ts'
-import { addDays, type Day } from '../basis/days.ts'
+import { type Microlitres, microlitres } from '../basis/amounts.ts'
+import { addDays, type Day, daysBetween } from '../basis/days.ts'
 import type { FoodId, LotId, PlanId } from '../basis/ids.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
 import type { Moment } from '../basis/zones.ts'
-import type { FoodState } from '../food/state.ts'
+import { type FoodState, mostPortions } from '../food/state.ts'
 import { gather } from '../ledger/gather.ts'
 import { lightsOutOf, nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { portionsPerDose } from './cover.ts'
 import type { Due } from './due.ts'
 import type { DoseGiven, NightsCounted, NightsMissed, PlanMade, Served, Taken } from './facts.ts'
-import { reaching, type Serving, servings, sourcesOf } from './serve.ts'
-import { type DosingState, planAt } from './state.ts'
+import { afterwards, reaching, type Serving, type Source, servings, sourcesOf } from './serve.ts'
+import { type DosingState, goesOnSince, planAt } from './state.ts'
 
 type State = TankState & FoodState & DosingState
 
@@ -20,22 +20,25 @@ type State = TankState & FoodState & DosingState
 const mostNights = 800
 
 /**
- * The dose nights before tonight of which nothing is known, oldest first. None from before the plan was made, and none of
- * which she has said that nothing was given.
+ * The dose nights before tonight of which nothing is known, oldest first. None from before the plan was made, or made again,
+ * and none of which she has said that nothing was given.
  */
 export const unloggedNights = (state: State, plan: PlanMade, { owed }: Due, now: Moment): readonly Day[] => {
   const tank = tankAt(state, plan.tank, now)
-  const first = state.plans.get(plan.plan)?.[0]
-  if (!tank || !first) return []
+  if (!tank) return []
   const tonight = nightOf(now, tank)
-  const begun = nightOf(first.at, tank)
-  const missed = state.missed.get(plan.plan) ?? []
+  const begun = nightOf(goesOnSince(state, plan, now), tank)
+  // A first night of another century is a slip of the finger, and is not walked up from.
+  const rounds = Math.max(0, Math.ceil(daysBetween(owed, begun) / plan.everyNights))
   const nights: Day[] = []
-  for (let night = owed; night < tonight && nights.length < mostNights; night = addDays(night, plan.everyNights)) {
-    if (night >= begun && !missed.some(({ from, to }) => from <= night && night <= to)) nights.push(night)
-  }
+  let night = addDays(owed, rounds * plan.everyNights)
+  for (; night < tonight && nights.length < mostNights; night = addDays(night, plan.everyNights))
+    if (!saidMissed(state, plan.plan, night)) nights.push(night)
   return nights
 }
+
+const saidMissed = ({ missed }: DosingState, plan: PlanId, night: Day): boolean =>
+  missed.get(plan)?.some(({ from, to }) => from <= night && night <= to) ?? false
 
 /** The nights of one plan that an answer is about. */
 export type Round = { readonly plan: PlanId; readonly nights: readonly Day[] }
@@ -52,18 +55,27 @@ const known = (state: State, rounds: readonly Round[], now: Moment): Result<read
   for (const { plan: id, nights } of rounds) {
     const plan = planAt(state, id, now)
     if (!plan) return refuse({ why: 'noSuchPlan' })
-    const written = nights.find((night) => state.nights.get(id)?.has(night))
+    const written = nights.find((night) => state.nights.get(id)?.has(night) || saidMissed(state, id, night))
     if (written) return refuse({ why: 'nightKnown', night: written })
     if (nights.length > 0) all.push({ plan, nights })
   }
   return all.length > 0 ? ok(all) : refuse({ why: 'noNights' })
 }
 
-/** A count made since is of what was left after those nights: they take nothing off it any more. */
-const countedSince = (state: State, { taken }: Serving, at: Moment): boolean => {
+/** What was seen by eye since is what was left after those nights: they take nothing off it any more. */
+const seenSince = (state: State, { taken }: Serving, at: Moment): boolean => {
   const thing = taken.from === 'portions' ? state.lots.get(taken.lot) : state.bottles.get(taken.bottle)
-  return thing?.observations.some((seen) => seen.at > at) ?? false
+  if (!thing) return false
+  const told = 'recorded' in thing ? thing.recorded : thing.made
+  const asItStood = told.kind === 'portionsOnHand' || (told.kind === 'bottleRecorded' && told.about)
+  return (asItStood && told.at > at) || thing.observations.some((seen) => seen.at > at)
 }
+
+/** There already in a night, as far as its dates tell. */
+const thereBy =
+  (night: Day) =>
+  ({ since }: Source): boolean =>
+    since === undefined || since <= night
 
 const addTaken = (all: Taken[], part: Taken) => {
   const at = all.findIndex((other) =>
@@ -87,13 +99,22 @@ const asUsual = (state: State, food: FoodId, rounds: readonly Known[], now: Mome
     .sort((a, b) => (a.night < b.night ? -1 : a.night > b.night ? 1 : 0))
   for (const { plan, night } of nights) {
     const tank = tankAt(state, plan.tank, now)
-    const [serving] = servings(sources, plan.amount, night)
+    const [serving] = servings(sources.filter(thereBy(night)), plan.amount, night)
     served.push({ tank: plan.tank, plan: plan.plan, night, amount: serving?.amount ?? plan.amount })
-    if (!serving || !tank || countedSince(state, serving, lightsOutOf(night, tank))) continue
-    sources = sources.map((source) => (source === serving.source ? { ...source, left: serving.left } : source))
+    if (!serving) addAgain(taken, plan.amount, state)
+    if (!serving || !tank || seenSince(state, serving, lightsOutOf(night, tank))) continue
+    sources = sources.map((source) => (source === serving.source ? afterwards(serving, night) : source))
     addTaken(taken, serving.taken)
   }
   return { kind: 'doseGiven', at: now, food, served, taken }
+}
+
+/** Nothing is left by the book, and it was given all the same: out of what was used last, which is then asked about. */
+const addAgain = (all: Taken[], amount: Microlitres, { lots }: FoodState) => {
+  const last = all.at(-1)
+  if (last?.from === 'bottle') addTaken(all, { ...last, amount })
+  const each = last?.from === 'portions' ? lots.get(last.lot)?.made.each : undefined
+  if (last?.from === 'portions' && each) addTaken(all, { ...last, count: portionsPerDose(amount, each) })
 }
 
 /** It went on as usual: one entry for each food, with every night and what it took, first to expire first. */
@@ -133,6 +154,7 @@ export const stoppedFeeding = (
 export type NightsCountRefusal =
   | RoundRefusal
   | { readonly why: 'noSuchLot' }
+  | { readonly why: 'tooMany' }
   | { readonly why: 'notACount'; readonly asked: number }
 
 /** She counted: what is gone was given in those nights, on which of them is not invented. One food at a time. */
@@ -148,13 +170,16 @@ export const nightsByCount = (
   if (!all.ok) return all
   const [first] = all.value
   if (!first) return refuse({ why: 'noNights' })
+  if (all.value.some(({ plan }) => plan.food !== first.plan.food)) return refuse({ why: 'noSuchPlan' })
   const lots: { lot: LotId; counted: number; book: number }[] = []
   let doses = 0
   let amount = 0
   for (const { lot, counted } of asked.lots) {
     const there = state.lots.get(lot)
-    if (!there) return refuse({ why: 'noSuchLot' })
+    if (there?.made.food !== first.plan.food || lots.some((other) => other.lot === lot))
+      return refuse({ why: 'noSuchLot' })
     if (!Number.isInteger(counted) || counted < 0) return refuse({ why: 'notACount', asked: counted })
+    if (counted > mostPortions) return refuse({ why: 'tooMany' })
     const used = Math.max(0, there.left - counted)
     lots.push({ lot, counted, book: there.left })
     const { each } = there.made

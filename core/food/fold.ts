@@ -76,7 +76,7 @@ export const introduceFood = (state: Folding, id: Stamp, fact: FoodFact) => {
     case 'portionsMoved': {
       const parent = state.lots.get(fact.from)
       // A second lot under one name would swallow the first.
-      if (parent && !state.lots.has(fact.lot)) state.lots.set(fact.lot, newLot(id, partOf(parent, fact)))
+      if (parent && !state.lots.has(fact.lot)) state.lots.set(fact.lot, newLot(id, partOf(parent, fact), fact.from))
       return
     }
     case 'bottleOpened':
@@ -98,10 +98,11 @@ export const introduceFood = (state: Folding, id: Stamp, fact: FoodFact) => {
   }
 }
 
-const newLot = (entry: Stamp, made: Lot['made']): Growing<Lot> => ({
+const newLot = (entry: Stamp, made: Lot['made'], partOf?: LotId): Growing<Lot> => ({
   id: made.lot,
   entry,
   made,
+  partOf,
   place: made.place,
   traysSeen: new Map(),
   left: made.portions,
@@ -131,7 +132,9 @@ const lotOf = (state: Folding, entry: Stamp, id: LotId): Growing<Lot> | undefine
   return lot
 }
 const seenAfter = (bottle: Growing<Bottle>, at: Moment): boolean => at < bottle.recorded.at
-const countedAfter = ({ made }: Growing<Lot>, at: Moment): boolean => made.kind === 'portionsOnHand' && at < made.at
+/** A part moved away was never looked over: what a slow clock dates before its move came out of it all the same. */
+const countedAfter = ({ made, partOf }: Growing<Lot>, at: Moment): boolean =>
+  made.kind === 'portionsOnHand' && partOf === undefined && at < made.at
 
 const pour = (bottle: Growing<Bottle>, at: Moment, amount: number, as: 'frozen' | 'fed' | 'gone') => {
   if (!seenAfter(bottle, at)) bottle.left -= amount
@@ -213,7 +216,9 @@ export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
     }
     case 'portionsMoved': {
       const lot = lotOf(state, id, fact.from)
-      if (lot && !countedAfter(lot, fact.at)) moveAway(lot, fact)
+      // The same move written twice is one: nothing leaves a lot that does not arrive in another.
+      const arrived = state.lots.get(fact.lot)?.entry === id
+      if (lot && arrived && !countedAfter(lot, fact.at)) moveAway(lot, fact)
       return
     }
     case 'wellsSeen': {
@@ -276,10 +281,14 @@ export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
 
 /** A dose leaves the bottle or lot it came from, and is added to what its food has done. */
 export const feed = (state: Folding, id: Stamp, fact: DoseGiven | DoseGivenOffPlan) => {
+  const opened = fact.served[0]?.night
   for (const taken of fact.taken) {
     if (taken.from === 'bottle') {
       const bottle = bottleOf(state, id, taken.bottle)
-      if (bottle) pour(bottle, fact.at, taken.amount, 'fed')
+      if (!bottle) continue
+      pour(bottle, fact.at, taken.amount, 'fed')
+      // Nobody pours out of a sealed bottle either.
+      bottle.openedOn ??= opened
     } else {
       const lot = lotOf(state, id, taken.lot)
       if (lot) take(lot, fact.at, taken.count, 'fed')

@@ -2,8 +2,17 @@
 import type { BottleId, LotId, PlaceId } from '../basis/ids.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
 import type { Moment } from '../basis/zones.ts'
-import type { BottleMoved, Kept, LotMoved, PortionsGivenAway, PortionsMoved, TrayCut, WellsSeen } from './facts.ts'
-import { type FoodState, type Lot, placeAt, portionsLeft } from './state.ts'
+import type {
+  BottleMoved,
+  Door,
+  Kept,
+  LotMoved,
+  PortionsGivenAway,
+  PortionsMoved,
+  TrayCut,
+  WellsSeen,
+} from './facts.ts'
+import { type FoodState, type Lot, placesAt, portionsLeft } from './state.ts'
 import { traysNow } from './trays.ts'
 
 export type MoveRefusal =
@@ -14,6 +23,10 @@ export type MoveRefusal =
   /** Trays that do not add up to what is moved. */
   | { readonly why: 'traysDisagree'; readonly inTrays: number; readonly portions: number }
 
+/** A door of that sort, and not one that is gone: in the fridge portions thaw. */
+const isThere = (state: FoodState, place: PlaceId, door: Door, now: Moment): boolean =>
+  placesAt(state, now).some((known) => known.place === place && known.door === door)
+
 export const moveBottle = (
   state: FoodState,
   { bottle, to }: { readonly bottle: BottleId; readonly to: PlaceId },
@@ -21,7 +34,7 @@ export const moveBottle = (
 ): Result<readonly [BottleMoved], MoveRefusal> => {
   const known = state.bottles.get(bottle)
   if (!known) return refuse({ why: 'noSuchBottle' })
-  if (!placeAt(state, to, now)) return refuse({ why: 'noSuchPlace' })
+  if (!isThere(state, to, 'fridge', now)) return refuse({ why: 'noSuchPlace' })
   return known.place === to ? refuse({ why: 'alreadyThere' }) : ok([{ kind: 'bottleMoved', at: now, bottle, to }])
 }
 
@@ -44,8 +57,9 @@ export const movePortions = (
 ): Result<readonly [LotMoved] | readonly [PortionsMoved], MoveRefusal> => {
   const lot = state.lots.get(asked.from)
   if (!lot) return refuse({ why: 'noSuchLot' })
-  if (!placeAt(state, asked.to, now)) return refuse({ why: 'noSuchPlace' })
-  if (lot.place === asked.to) return refuse({ why: 'alreadyThere' })
+  if (!isThere(state, asked.to, 'freezer', now)) return refuse({ why: 'noSuchPlace' })
+  // The form sent twice: the part is there already.
+  if (lot.place === asked.to || state.lots.has(asked.lot)) return refuse({ why: 'alreadyThere' })
   const { count, kept } = asked
   const left = portionsLeft(lot)
   if (!Number.isInteger(count) || count <= 0) return refuse({ why: 'notACount', asked: count })

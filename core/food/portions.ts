@@ -16,7 +16,7 @@ import type {
   PortionsGone,
   PortionsOnHand,
 } from './facts.ts'
-import { bottleLastGood, type FoodState, foodAt, liquidLeft, portionsLeft } from './state.ts'
+import { bottleLastGood, type FoodState, foodAt, liquidLeft, mostPortions, portionsLeft } from './state.ts'
 
 type PortionsAsked = {
   readonly lot: LotId
@@ -46,8 +46,6 @@ export type PortionsRefusal =
     }
   | { readonly why: 'notForFreezing'; readonly sort: FoodKind }
 
-/** More than any household has: beyond it the ledger itself would not read the figure back. */
-export const mostPortions = 1_000_000
 const whole = (count: number): boolean => Number.isInteger(count) && count > 0
 
 const common = ({ portions, each, kept }: PortionsAsked): PortionsRefusal | undefined => {

@@ -56,6 +56,8 @@ export type Lot = {
   readonly entry: Stamp
   /** How it came about. A part that was moved away is described as what it was a part of, with its own mark and number. */
   readonly made: PortionsFrozen | PortionsOnHand
+  /** What it was a part of, if it was moved away from there. */
+  readonly partOf: LotId | undefined
   /** Where it stands now. */
   readonly place: PlaceId
   /** By the place of the tray in the lot. */
@@ -98,6 +100,9 @@ export const placesAt = (state: FoodState, now: Moment): readonly PlaceDescribed
     const described = placeAt(state, place, now)
     return described && !retiredAt(state.placesRetired.get(place), described, now) ? [described] : []
   })
+
+/** More than any household has: beyond it the ledger itself would not read the figure back. */
+export const mostPortions = 1_000_000
 
 /** Balances are carried raw and shown as never below zero. */
 export const portionsLeft = (lot: Lot): number => Math.max(0, lot.left)

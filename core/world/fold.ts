@@ -38,8 +38,7 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
     introduce(entry)
     if (aheadOfItsWriting(entry)) ahead.push(entry.id)
   }
-  // After all lots: a part moved away is described by the lot it was a part of, which a quick clock may date later.
-  for (const { id, fact } of parts) introduceFood(food, id, fact)
+  introduceParts()
   for (const entry of standing) change(entry)
   const { strangers, ...stock } = food
   return {
@@ -52,6 +51,24 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
     unread,
   }
 
+  /**
+   * After all lots: a part moved away is described by the lot it was a part of, which a quick clock may date later. That may
+   * be a part itself: then it comes first.
+   */
+  function introduceParts() {
+    const makes = new Map(parts.toReversed().map((part) => [part.fact.lot, part]))
+    const tried = new Set<Stamp>()
+    for (const part of parts) {
+      const line: Entry<PortionsMoved>[] = []
+      let next: Entry<PortionsMoved> | undefined = part
+      while (next && !tried.has(next.id)) {
+        tried.add(next.id)
+        line.push(next)
+        next = food.lots.has(next.fact.from) ? undefined : makes.get(next.fact.from)
+      }
+      for (const { id, fact } of line.reverse()) introduceFood(food, id, fact)
+    }
+  }
   function introduce(entry: Entry<Fact>) {
     switch (entry.fact.kind) {
       case 'foodDescribed':
