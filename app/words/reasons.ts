@@ -20,6 +20,16 @@ const reasons = {
   stuck: 'two were stuck together',
   sniffed: 'sniffed and looked: fine',
   didNotHappen: 'it did not happen',
+  brokenDown: 'broken down',
+  sold: 'sold or given away',
+  movedHouse: 'moved house',
+  takenDown: 'taken down',
+  leak: 'it leaked',
+  anotherFood: 'another food instead',
+  notSold: 'no longer sold',
+  tooDear: 'too dear',
+  tankRests: 'the tank rests',
+  newFish: 'new fish',
 } as const
 
 export type Reason = keyof typeof reasons

@@ -11,18 +11,23 @@ import {
 import { Actions } from '../../parts/Actions.tsx'
 import { millilitres } from '../../words/numbers.ts'
 import { hereIn } from '../useReading.ts'
+import { BottleMove } from './BottleMove.tsx'
 import { Deed } from './Deed.tsx'
 import { MeasureLiquid, SpiltLiquid } from './LiquidDeeds.tsx'
 import { placed } from './useAct.ts'
 
 export type BottleDeedProps = { readonly bottle: Bottle; readonly onDone: (says: string) => void }
 
-export const BottleActs = ({ bottle, food, onDone }: BottleDeedProps & { readonly food: FoodDescribed }) => {
+export const BottleActs = ({
+  bottle,
+  food,
+  onDone,
+}: BottleDeedProps & { readonly food: FoodDescribed | undefined }) => {
   const { id } = bottle
   const left = liquidLeft(bottle)
   return (
     <section aria-label="What to do with it">
-      {food.freezerLife && (
+      {food?.freezerLife && (
         <Actions>
           <a className="button-link" href={`#/food/bottle/${id}/freeze`}>
             Freeze it
@@ -43,6 +48,7 @@ export const BottleActs = ({ bottle, food, onDone }: BottleDeedProps & { readonl
         />
       )}
       <MeasureLiquid bottle={bottle} onDone={onDone} />
+      <BottleMove bottle={bottle} onDone={onDone} />
       <SpiltLiquid bottle={bottle} onDone={onDone} />
       <Deed
         label="Throw it away"

@@ -22,6 +22,7 @@ import { BottleCorrect } from './BottleCorrect.tsx'
 import { BottleFacts } from './BottleFacts.tsx'
 import { MeasureLiquid } from './LiquidDeeds.tsx'
 import { NotHere } from './NotHere.tsx'
+import { UnknownBottle } from './UnknownFood.tsx'
 
 export const BottleCard = ({ id }: { readonly id: BottleId }) => {
   const reading = useReading()
@@ -30,7 +31,8 @@ export const BottleCard = ({ id }: { readonly id: BottleId }) => {
   const [pricing, setPricing] = useState(0)
   const bottle = world.bottles.get(id)
   const food = bottle && foodAt(world, bottle.recorded.food, now)
-  if (!bottle || !food) return <NotHere title="A bottle" says="This bottle is not on record." />
+  if (!bottle) return <NotHere title="A bottle" says="This bottle is not on record." />
+  if (!food) return <UnknownBottle bottle={bottle} />
   const usable = usableLiquid(bottle, food)
   const empty = bottle.finished || bottle.left <= 0
   const lastGood = bottleLastGood(bottle, food)

@@ -14,7 +14,7 @@ import { keepingWords } from '../../words/names.ts'
 import { bottleUnits, capital, number } from '../../words/numbers.ts'
 import type { Reading } from '../useReading.ts'
 
-type BottleLineProps = { readonly line: BottleShelved; readonly first: boolean; readonly reading: Reading }
+type BottleLineProps = { readonly line: BottleShelved; readonly first: string | undefined; readonly reading: Reading }
 
 export const BottleLine = ({ line, first, reading }: BottleLineProps) => {
   const { bottle, food, left, usable, lastGood, keeping } = line
@@ -33,7 +33,7 @@ export const BottleLine = ({ line, first, reading }: BottleLineProps) => {
         <span className="shelf-name">
           {food.name}, {number(value)} {bottleUnits[unit]} bottle
         </span>
-        {first && <span className="shelf-first"> · take this first</span>}
+        {first && <span className="shelf-first"> · {first}</span>}
         <br />
         {headline && (
           <>

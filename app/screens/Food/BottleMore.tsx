@@ -11,7 +11,7 @@ import type { BottleQuestionsProps } from './BottleQuestions.tsx'
 import type { BottleFields } from './bottleFields.ts'
 import { echo } from './dayFields.ts'
 import { PlaceField } from './PlaceField.tsx'
-import { foodsKnown } from './pick.ts'
+import { foodsOffered } from './pick.ts'
 
 /** Said on the closed fold, so that nobody opens it only to see that all is well. */
 const summary = ({ receivedOn, seal, openedOn }: BottleFields, today: Parameters<typeof dayWords>[1]): string => {
@@ -28,7 +28,8 @@ const printedEcho = ({ useBy, receivedOn }: BottleFields): string | undefined =>
 
 export const BottleMore = ({ fields, change, act, mending = false, priceFirst = false }: BottleQuestionsProps) => {
   const { world, now, today } = useReading()
-  const food = foodsKnown(world, now).find((known) => known.food === fields.food)
+  const food = foodsOffered(world, fields.food, now).find((known) => known.food === fields.food)
+  const standing = mending ? world.bottles.get(fields.bottle) : undefined
   const wrong = ['receivedOn', 'openedOn', 'bottledOn', 'useBy', 'price', 'currency', 'placeName'].some(act.wrong)
   return (
     <MoreExact label={summary(fields, today)} open={mending || wrong}>
@@ -80,7 +81,10 @@ export const BottleMore = ({ fields, change, act, mending = false, priceFirst = 
         onChange={(useBy) => change({ useBy })}
       />
       <BottlePrice fields={fields} change={change} act={act} begin={priceFirst} />
-      <PlaceField door="fridge" fields={fields} onChange={change} act={act} />
+      {/* Moved since, it stands where the move says, whatever the first entry said. */}
+      {standing?.place === standing?.recorded.place && (
+        <PlaceField door="fridge" fields={fields} onChange={change} act={act} />
+      )}
     </MoreExact>
   )
 }

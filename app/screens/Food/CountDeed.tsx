@@ -62,7 +62,14 @@ const Panel = ({ label, question, start, most, reasons, after, ask, onDone, ...s
         error={act.wrong('count')}
       />
       {count !== null && <p>{after(count)}</p>}
-      <Chips label="Why? It may be skipped." options={reasonOptions(...reasons)} value={reason} onChange={setReason} />
+      {reasons.length > 0 && (
+        <Chips
+          label="Why? It may be skipped."
+          options={reasonOptions(...reasons)}
+          value={reason}
+          onChange={setReason}
+        />
+      )}
       <Refused act={act} />
       <Actions>
         <Button onAct={doIt} waiting={act.busy}>

@@ -1,13 +1,21 @@
 /** What food there is, behind which door, and how long it lasts. */
 import './food.css'
-import { type FoodDescribed, lasts, type OnHand, onHand, stock } from '../../../core/index.ts'
+import {
+  type FoodDescribed,
+  foodAt,
+  foodRetired,
+  foodsAt,
+  lasts,
+  type OnHand,
+  onHand,
+  stock,
+} from '../../../core/index.ts'
 import { Empty } from '../../parts/Empty.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { lastsSentence, wastedWords } from '../../words/food.ts'
 import { type Reading, useReading } from '../useReading.ts'
 import { FoodKinds } from './FoodKinds.tsx'
-import { foodsKnown } from './pick.ts'
 import { ShelfSection } from './ShelfSection.tsx'
 import { UsedUp } from './UsedUp.tsx'
 
@@ -31,14 +39,18 @@ const answers = ({ world, now, today }: Reading, foods: readonly FoodDescribed[]
 export const Food = () => {
   const reading = useReading()
   const { world, now, today } = reading
-  const foods = foodsKnown(world, now)
-  const said = answers(reading, foods)
+  const foods = foodsAt(world, now)
+  // One no longer bought may still be on a shelf.
+  const past = [...world.foods.keys()].flatMap((id) =>
+    foodRetired(world, id, now) ? (foodAt(world, id, now) ?? []) : [],
+  )
+  const said = answers(reading, [...foods, ...past])
   const nothing = world.bottles.size === 0 && world.lots.size === 0
   return (
     <Page
       title="Food"
       answer={said.length > 0 ? said.map(({ says }) => says).join(' ') : 'No food is on record.'}
-      margin={foods.length > 0 && <FoodKinds foods={foods} />}
+      margin={foods.length + past.length > 0 && <FoodKinds foods={foods} past={past} />}
     >
       {said.map(({ food, wasted }) => wasted && <Notice key={food.food}>{wasted}</Notice>)}
       {nothing ? (
@@ -63,5 +75,6 @@ const WaysOn = () => (
     <a href="#/food/bottle/new">Log a bottle</a>
     <a href="#/food/lot/new">I already have frozen portions</a>
     <a href="#/food/kind/new">A new food</a>
+    <a href="#/food/place/new">Another door</a>
   </nav>
 )

@@ -13,7 +13,13 @@ const soFar = ({ world, today }: Reading, food: FoodId): string => {
   return fed ? soFarWords(fed.doses, fed.amount, fedSince(world, food), today) : 'Nothing given yet'
 }
 
-export const FoodKinds = ({ foods }: { readonly foods: readonly FoodDescribed[] }) => {
+type FoodKindsProps = {
+  readonly foods: readonly FoodDescribed[]
+  /** No longer bought. */
+  readonly past: readonly FoodDescribed[]
+}
+
+export const FoodKinds = ({ foods, past }: FoodKindsProps) => {
   const reading = useReading()
   return (
     <section aria-label="The foods you have">
@@ -24,6 +30,15 @@ export const FoodKinds = ({ foods }: { readonly foods: readonly FoodDescribed[] 
           </a>
           <br />
           {soFar(reading, food.food)}; {costOf(reading, food)}.
+        </p>
+      ))}
+      {past.map((food) => (
+        <p key={food.food}>
+          <a className="kind-link" href={`#/food/kind/${food.food}`}>
+            {food.name}
+          </a>
+          <br />
+          No longer bought. {soFar(reading, food.food)}.
         </p>
       ))}
     </section>

@@ -13,6 +13,7 @@ import { useDraft } from '../../state/useDraft.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
 import { KeepingQuestions } from './KeepingQuestions.tsx'
+import { KindBack, KindEnding } from './KindEnding.tsx'
 import { figureFields, type KindFields, knownKindFields, newKindFields } from './kindFields.ts'
 import { NotNow } from './NotNow.tsx'
 import { kindOptions } from './PickField.tsx'
@@ -56,6 +57,7 @@ export const KindForm = ({ id }: { readonly id: FoodId }) => {
         known ? 'What its label says. Doses given already keep the figures of their time.' : 'What does its label say?'
       }
     >
+      {known && <KindBack food={known} />}
       <Form onSend={save}>
         <Unfinished {...reading} since={restoredFrom} onFresh={clear} />
         <Field
@@ -91,6 +93,7 @@ export const KindForm = ({ id }: { readonly id: FoodId }) => {
           <NotNow clear={clear} />
         </Actions>
       </Form>
+      {known && <KindEnding food={known} />}
     </Page>
   )
 }

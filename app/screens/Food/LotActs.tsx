@@ -3,6 +3,8 @@ import { type Lot, portionsFound, portionsGone, portionsLeft } from '../../../co
 import { portions } from '../../words/numbers.ts'
 import { CountAgain } from './CountAgain.tsx'
 import { CountDeed } from './CountDeed.tsx'
+import { GiveAway } from './GiveAway.tsx'
+import { LotMove } from './LotMove.tsx'
 import { placed } from './useAct.ts'
 
 export type LotDeedProps = { readonly lot: Lot; readonly onDone: (says: string) => void }
@@ -20,7 +22,7 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
             question="How many?"
             start={1}
             most={left}
-            reasons={['dropped', 'broken', 'thawed', 'givenAway']}
+            reasons={['dropped', 'broken', 'thawed']}
             act={(count) => `Take ${portions(count)} off`}
             after={(count) => `That leaves ${portions(left - count)}.`}
             onDone={onDone}
@@ -59,6 +61,28 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
             placed(portionsFound(world, { lot: id, count, ...why }, now), 'count')
           }
       />
+      {lot.gone > 0 && (
+        <CountDeed
+          label="Put back, still hard"
+          question="How many went back?"
+          start={1}
+          most={lot.gone}
+          reasons={[]}
+          act={(count) => `Put ${portions(count)} back`}
+          after={(count) => `That makes ${portions(left + count)}. One that has begun to thaw does not go back.`}
+          onDone={onDone}
+          ask={(count) =>
+            (world, { now }) =>
+              placed(portionsFound(world, { lot: id, count, why: 'putBack' }, now), 'count')
+            }
+        />
+      )}
+      {left > 0 && (
+        <>
+          <GiveAway lot={lot} onDone={onDone} />
+          <LotMove lot={lot} onDone={onDone} />
+        </>
+      )}
     </section>
   )
 }

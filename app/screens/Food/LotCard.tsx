@@ -10,6 +10,7 @@ import {
   portionsCover,
   portionsLeft,
   tonight,
+  whyFirst,
 } from '../../../core/index.ts'
 import { Facts } from '../../parts/Facts.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
@@ -18,13 +19,15 @@ import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { dayInFull } from '../../words/dates.ts'
 import { coverWords, frozenWords, leftWords } from '../../words/food.ts'
+import { firstWords } from '../../words/moving.ts'
 import { keepingWords, placeName } from '../../words/names.ts'
 import { capital, millilitres, number, portions } from '../../words/numbers.ts'
 import { useReading } from '../useReading.ts'
 import { BagLabel } from './BagLabel.tsx'
 import { LotActs } from './LotActs.tsx'
-import { FullTrays, OpenTray } from './LotTrays.tsx'
+import { LotTrays } from './LotTrays.tsx'
 import { NotHere } from './NotHere.tsx'
+import { UnknownLot } from './UnknownFood.tsx'
 
 export const LotCard = ({ id }: { readonly id: LotId }) => {
   const reading = useReading()
@@ -32,23 +35,26 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
   const [said, setSaid] = useState('')
   const lot = world.lots.get(id)
   const food = lot && foodAt(world, lot.made.food, now)
-  if (!lot || !food) return <NotHere title="Portions" says="These portions are not on record." />
+  if (!lot) return <NotHere title="Portions" says="These portions are not on record." />
+  if (!food) return <UnknownLot lot={lot} />
   const { mark, each, portions: made, frozenOn } = lot.made
   const left = portionsLeft(lot)
   const lastGood = lotLastGood(lot, food)
   const status = capital(keepingWords(keeping(lastGood, today, 'freezer'), lastGood, reading))
   const inTime = coverInTime(portionsCover(world, food.food, { each, count: left }, now), lastGood, today)
   const cover = coverWords(inTime, couldBeShared(world, food.food, each, now))
-  const first = tonight(world, now).some(
+  const first = tonight(world, now).find(
     ({ servings: [next] }) => next?.taken.from === 'portions' && next.taken.lot === id,
   )
+  const because = first && whyFirst(first.servings)
+  const takeFirst = `Take this first${because ? `: ${firstWords[because]}` : ''}.`
   const facts = [
     { term: 'Food', fact: food.name, note: `${millilitres(each)} in each.` },
     { term: 'Where', fact: placeName(world, lot.place, now) },
     { term: 'Made', fact: portions(made), note: `${capital(frozenWords(lot, today))}.` },
     { term: 'Good frozen until', fact: lastGood ? dayInFull(lastGood) : 'no promise', note: `${status}.` },
     { term: 'Fed so far', fact: number(lot.fed) },
-    ...(lot.gone > 0 ? [{ term: 'Lost or thrown away', fact: number(lot.gone) }] : []),
+    ...(lot.gone > 0 ? [{ term: 'Lost, thrown or given away', fact: number(lot.gone) }] : []),
   ]
   const about = lot.made.kind === 'portionsOnHand' && lot.made.about
   return (
@@ -57,15 +63,14 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
       answer={
         left === 0
           ? 'No portions left in here.'
-          : `${leftWords(left, cover, lastGood, today)}${first ? ' Take this first.' : ''}`
+          : `${leftWords(left, cover, lastGood, today)}${first ? ` ${takeFirst}` : ''}`
       }
     >
-      <OpenTray lot={lot} />
       <div>
         <output className="said">{said}</output>
-        <LotActs lot={lot} onDone={setSaid} />
+        <LotTrays lot={lot} onDone={setSaid} />
       </div>
-      <FullTrays lot={lot} />
+      <LotActs lot={lot} onDone={setSaid} />
       <Section title="About these portions">
         <Facts facts={facts} />
         <MoreExact label="What to write on the bag">

@@ -5,7 +5,7 @@ import { keepingWords } from '../../words/names.ts'
 import { capital, millilitres, number } from '../../words/numbers.ts'
 import type { Reading } from '../useReading.ts'
 
-type LotLineProps = { readonly line: LotShelved; readonly first: boolean; readonly reading: Reading }
+type LotLineProps = { readonly line: LotShelved; readonly first: string | undefined; readonly reading: Reading }
 
 export const LotLine = ({ line, first, reading }: LotLineProps) => {
   const { lot, food, left, lastGood, keeping } = line
@@ -21,7 +21,7 @@ export const LotLine = ({ line, first, reading }: LotLineProps) => {
       </span>
       <span>
         <span className="shelf-name">{lot.made.mark}</span>
-        {first && <span className="shelf-first"> · take this first</span>}
+        {first && <span className="shelf-first"> · {first}</span>}
         <br />
         <span className="shelf-facts">
           {[food.name, cover].filter(Boolean).join(', ')}. {capital(keepingWords(keeping, lastGood, reading))};{' '}

@@ -1,50 +1,53 @@
-/** Her trays as they lie in the freezer now: the open one large, a few of the rest small. */
+/** Her trays as they lie in the freezer now: the one in use large, a few of the rest small, each of them one touch away. */
 import './food.css'
-import { type Lot, nextWell, traysNow } from '../../../core/index.ts'
+import { useState } from 'react'
+import { type TrayNow, traysNow } from '../../../core/index.ts'
+import { LinkButton } from '../../parts/Actions.tsx'
 import { Tray } from '../../parts/Tray.tsx'
 import { moreTraysWords } from '../../words/food.ts'
-import { portions } from '../../words/numbers.ts'
 import { trayWords } from '../../words/tonight.ts'
+import type { LotDeedProps } from './LotActs.tsx'
+import { UsedTray } from './UsedTray.tsx'
 
 /** More of the same say nothing new. */
 const most = 4
 
-export const OpenTray = ({ lot }: { readonly lot: Lot }) => {
-  const open = traysNow(lot)?.open
+export const LotTrays = ({ lot, onDone }: LotDeedProps) => {
+  const [wanted, want] = useState<number>()
+  const trays = traysNow(lot)
+  const there = trays?.trays.filter(({ holds, tray }) => holds > 0 || tray === wanted) ?? []
+  const used = there.find(({ tray }) => tray === wanted) ?? trays?.open ?? there.at(-1)
+  if (!used) return null
   return (
-    open && (
-      <Tray
-        rows={open.rows}
-        columns={open.columns}
-        wells={open.wells}
-        cuts={open.cuts}
-        next={nextWell(open)}
-        says={trayWords(open)}
-        caption={`The open tray: ${portions(open.holds)} left.`}
-      />
-    )
+    <>
+      <UsedTray key={used.tray} lot={lot} tray={used} onDone={onDone} />
+      <OtherTrays trays={there.filter((tray) => tray !== used)} onLook={want} />
+    </>
   )
 }
 
-export const FullTrays = ({ lot }: { readonly lot: Lot }) => {
-  const now = traysNow(lot)
-  const rest = now?.trays.filter((tray) => tray !== now.open && tray.holds > 0) ?? []
-  if (rest.length === 0) return null
-  const more = rest.slice(most)
+type OtherTraysProps = { readonly trays: readonly TrayNow[]; readonly onLook: (tray: number) => void }
+
+const OtherTrays = ({ trays, onLook }: OtherTraysProps) => {
+  if (trays.length === 0) return null
+  // The last are next in turn.
+  const shown = trays.slice(-most)
+  const more = trays.slice(0, -most)
   return (
-    <section className="food-act" aria-label={now?.open ? 'The other trays' : 'The trays'}>
+    <section className="food-act" aria-label="The other trays">
       <div className="tray-shelf">
-        {rest.slice(0, most).map((tray, place) => (
-          <Tray
-            // biome-ignore lint/suspicious/noArrayIndexKey: a tray is its place in the pile
-            key={place}
-            rows={tray.rows}
-            columns={tray.columns}
-            wells={tray.wells}
-            cuts={tray.cuts}
-            size="compact"
-            says={trayWords(tray)}
-          />
+        {shown.map((tray) => (
+          <div key={tray.tray}>
+            <Tray
+              rows={tray.rows}
+              columns={tray.columns}
+              wells={tray.wells}
+              cuts={tray.cuts}
+              size="compact"
+              says={trayWords(tray)}
+            />
+            <LinkButton onAct={() => onLook(tray.tray)}>Tray {tray.tray + 1}</LinkButton>
+          </div>
         ))}
       </div>
       {more.length > 0 && <p className="shelf-facts">{moreTraysWords(more)}</p>}

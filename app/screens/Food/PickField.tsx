@@ -3,7 +3,7 @@ import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { foodKinds } from '../../words/names.ts'
 import { useReading } from '../useReading.ts'
-import { asSort, foodsKnown, type PickFields } from './pick.ts'
+import { asSort, foodsOffered, type PickFields } from './pick.ts'
 import type { Act } from './useAct.ts'
 
 type PickFieldProps = {
@@ -19,7 +19,7 @@ export const kindOptions = (['freshNonViable', 'live', 'shelfStable'] as const).
 
 export const PickField = ({ fields, onChange, act }: PickFieldProps) => {
   const { world, now } = useReading()
-  const known = foodsKnown(world, now)
+  const known = foodsOffered(world, fields.food, now)
   const isNew = !known.some(({ food }) => food === fields.food)
   return (
     <>

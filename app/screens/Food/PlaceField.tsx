@@ -1,9 +1,9 @@
 /** Asks which door, and lets a new one be named in place. */
-import type { Door } from '../../../core/index.ts'
+import type { Door, PlaceId } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { useReading } from '../useReading.ts'
-import { type PlaceFields, placesBehind } from './place.ts'
+import { type PlaceFields, placesOffered } from './place.ts'
 import type { Act } from './useAct.ts'
 
 type PlaceFieldProps = {
@@ -11,11 +11,13 @@ type PlaceFieldProps = {
   readonly fields: PlaceFields
   readonly onChange: (fields: Partial<PlaceFields>) => void
   readonly act: Act
+  /** Where it stands now: no choice. */
+  readonly except?: PlaceId
 }
 
-export const PlaceField = ({ door, fields, onChange, act }: PlaceFieldProps) => {
+export const PlaceField = ({ door, fields, onChange, act, except }: PlaceFieldProps) => {
   const { world, now } = useReading()
-  const there = placesBehind(world, door, now)
+  const there = placesOffered(world, door, fields.place, now).filter(({ place }) => place !== except)
   const isNew = !there.some(({ place }) => place === fields.place)
   return (
     <>

@@ -1,17 +1,35 @@
 /** One door and what stands behind it, soonest to go first. */
-import { type PlaceDescribed, type Shelf, type Taken, tonight } from '../../../core/index.ts'
+import {
+  type FirstBecause,
+  type PlaceDescribed,
+  type Shelf,
+  type Taken,
+  thingsBehind,
+  tonight,
+  whyFirst,
+} from '../../../core/index.ts'
 import { Line, Lines } from '../../parts/Lines.tsx'
 import { Section } from '../../parts/Section.tsx'
+import { firstWords } from '../../words/moving.ts'
 import { doors } from '../../words/names.ts'
 import type { Reading } from '../useReading.ts'
 import { BottleLine } from './BottleLine.tsx'
 import { LotLine } from './LotLine.tsx'
+import { ShelfTotals } from './ShelfTotals.tsx'
+import { UnknownLines } from './UnknownFood.tsx'
 
 const sourceOf = (taken: Taken): string => (taken.from === 'portions' ? taken.lot : taken.bottle)
+const takeFirst = (because: FirstBecause | undefined): string =>
+  `take this first${because ? `: ${firstWords[because]}` : ''}`
 
-/** What each plan would take next. */
-const firstOut = ({ world, now }: Reading): ReadonlySet<string> =>
-  new Set(tonight(world, now).flatMap(({ servings: [first] }) => (first ? [sourceOf(first.taken)] : [])))
+/** What each plan would take next, and why. */
+const firstOut = ({ world, now }: Reading): ReadonlyMap<string, string> =>
+  new Map(
+    tonight(world, now).flatMap(({ servings }) => {
+      const [first] = servings
+      return first ? [[sourceOf(first.taken), takeFirst(whyFirst(servings))] as const] : []
+    }),
+  )
 
 const named = ({ name, door }: PlaceDescribed): string =>
   name.toLowerCase().includes(doors[door]) ? name : `${name} (${doors[door]})`
@@ -21,21 +39,31 @@ export const ShelfSection = ({ shelf, reading }: { readonly shelf: Shelf; readon
   const first = firstOut(reading)
   return (
     <Section title={place ? named(place) : 'A place not on record'}>
-      {lots.length + bottles.length === 0 ? (
+      {shelf.gone && <p className="shelf-facts">This door is gone, and this still stands behind it.</p>}
+      <ShelfTotals shelf={shelf} reading={reading} />
+      {thingsBehind(shelf) === 0 ? (
         <p className="shelf-facts">Nothing in here.</p>
       ) : (
         <Lines>
           {bottles.map((line) => (
             <Line key={line.bottle.id}>
-              <BottleLine line={line} first={first.has(line.bottle.id)} reading={reading} />
+              <BottleLine line={line} first={first.get(line.bottle.id)} reading={reading} />
             </Line>
           ))}
           {lots.map((line) => (
             <Line key={line.lot.id}>
-              <LotLine line={line} first={first.has(line.lot.id)} reading={reading} />
+              <LotLine line={line} first={first.get(line.lot.id)} reading={reading} />
             </Line>
           ))}
         </Lines>
+      )}
+      <UnknownLines {...shelf.unknown} reading={reading} />
+      {place && (
+        <p>
+          <a className="kind-link" href={`#/food/place/${place.place}`}>
+            About this {doors[place.door]}
+          </a>
+        </p>
       )}
     </Section>
   )

@@ -75,8 +75,8 @@ export const knownBottleFields = (world: World, bottle: BottleId, now: Moment): 
   if (!known) return undefined
   const { recorded, openedOn } = known
   return {
-    ...pickFields(world, recorded.food, now),
-    ...placeFields(world, 'fridge', recorded.place, now),
+    ...pickFields(world, recorded.food, now, recorded.food),
+    ...placeFields(world, 'fridge', recorded.place, now, recorded.place),
     bottle,
     size: asTyped(recorded.size.value),
     unit: recorded.size.unit,

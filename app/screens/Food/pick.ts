@@ -5,6 +5,7 @@ import {
   type FoodId,
   type FoodKind,
   foodAt,
+  foodsAt,
   type Moment,
   newFood,
   ok,
@@ -23,11 +24,21 @@ export type PickFields = {
   readonly sort: string
 }
 
-export const foodsKnown = (world: World, now: Moment): readonly FoodDescribed[] =>
-  [...world.foods.keys()].flatMap((id) => foodAt(world, id, now) ?? [])
+/** Those still bought, and the one an entry already names. */
+export const foodsOffered = (world: World, named: string | undefined, now: Moment): readonly FoodDescribed[] => {
+  const bought = foodsAt(world, now)
+  const own = named === undefined ? undefined : foodAt(world, named as FoodId, now)
+  return own && !bought.includes(own) ? [...bought, own] : bought
+}
 
-export const pickFields = (world: World, last: FoodId | undefined, now: Moment): PickFields => {
-  const known = foodsKnown(world, now)
+/** @param named the food an entry already has: offered although it is no longer bought */
+export const pickFields = (
+  world: World,
+  last: FoodId | undefined,
+  now: Moment,
+  named?: FoodId | undefined,
+): PickFields => {
+  const known = foodsOffered(world, named, now)
   const usual = known.find(({ food }) => food === last) ?? known[0]
   return { food: usual?.food ?? 'new', newFood: newId<FoodId>(), foodName: '', sort: 'freshNonViable' }
 }
@@ -43,7 +54,7 @@ export type PickRead = {
 }
 
 export const readPick = (fields: PickFields, world: World, now: Moment): Result<PickRead, Trouble> => {
-  const known = foodsKnown(world, now).find(({ food }) => food === fields.food)
+  const known = foodAt(world, fields.food as FoodId, now)
   if (known) return ok({ food: known, facts: [], world })
   const name = readName(fields.foodName, 'foodName')
   if (!name.ok) return name

@@ -7,6 +7,7 @@ import {
   type PlaceDescribed,
   type PlaceId,
   placeAt,
+  placesAt,
   type Result,
   type World,
 } from '../../../core/index.ts'
@@ -21,20 +22,40 @@ export type PlaceFields = {
   readonly placeName: string
 }
 
-export const placesBehind = (world: World, door: Door, now: Moment): readonly PlaceDescribed[] =>
-  [...world.places.keys()].flatMap((id) => {
-    const place = placeAt(world, id, now)
-    return place?.door === door ? [place] : []
-  })
+/** Those that are there, and the one an entry already names. */
+export const placesOffered = (
+  world: World,
+  door: Door,
+  named: string | undefined,
+  now: Moment,
+): readonly PlaceDescribed[] => {
+  const there = placesAt(world, now).filter((place) => place.door === door)
+  const own = named === undefined ? undefined : placeAt(world, named as PlaceId, now)
+  return own?.door === door && !there.includes(own) ? [...there, own] : there
+}
 
-/** The one she used last, else the first there is, else a new one. */
-export const placeFields = (world: World, door: Door, last: PlaceId | undefined, now: Moment): PlaceFields => {
-  const there = placesBehind(world, door, now)
+/**
+ * The one she used last, else the first there is, else a new one.
+ * @param named the place an entry already has: offered although the door is gone
+ */
+export const placeFields = (
+  world: World,
+  door: Door,
+  last: PlaceId | undefined,
+  now: Moment,
+  named?: PlaceId | undefined,
+): PlaceFields => {
+  const there = placesOffered(world, door, named, now)
   const usual = there.find(({ place }) => place === last) ?? there[0]
   return { place: usual?.place ?? 'new', newPlace: newId<PlaceId>(), placeName: usual ? '' : `Kitchen ${door}` }
 }
 
-export type PlaceRead = { readonly place: PlaceId; readonly facts: readonly PlaceDescribed[] }
+export type PlaceRead = {
+  readonly place: PlaceId
+  readonly facts: readonly PlaceDescribed[]
+  /** The world that knows it: what else the form records is asked of this one. */
+  readonly world: World
+}
 
 export const readPlace = (
   { place, newPlace, placeName }: PlaceFields,
@@ -42,9 +63,10 @@ export const readPlace = (
   world: World,
   now: Moment,
 ): Result<PlaceRead, Trouble> => {
-  const known = placesBehind(world, door, now).find((there) => there.place === place)
-  if (known) return ok({ place: known.place, facts: [] })
+  const known = placeAt(world, place as PlaceId, now)
+  if (known?.door === door) return ok({ place: known.place, facts: [], world })
   const name = readName(placeName, 'placeName')
   if (!name.ok) return name
-  return ok({ place: newPlace, facts: describePlace({ place: newPlace, name: name.value, door }, now) })
+  const facts = describePlace({ place: newPlace, name: name.value, door }, now)
+  return ok({ place: newPlace, facts, world: { ...world, places: new Map(world.places).set(newPlace, facts) } })
 }

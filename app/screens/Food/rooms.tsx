@@ -1,7 +1,7 @@
 /** Everything under #/food, in one part of the app. */
 
 import { Route, Switch } from 'wouter'
-import type { BottleId, FoodId, LotId } from '../../../core/index.ts'
+import type { BottleId, FoodId, LotId, PlaceId } from '../../../core/index.ts'
 import { BottleCard } from './BottleCard.tsx'
 import { BottleNew } from './BottleNew.tsx'
 import { Food } from './Food.tsx'
@@ -9,6 +9,7 @@ import { Freeze } from './Freeze.tsx'
 import { KindForm } from './KindForm.tsx'
 import { LotCard } from './LotCard.tsx'
 import { LotNew } from './LotNew.tsx'
+import { PlaceCard } from './PlaceCard.tsx'
 
 // A key each: one card gives way to the next without keeping what was said or typed about the first.
 export const FoodRoutes = () => (
@@ -18,6 +19,7 @@ export const FoodRoutes = () => (
     <Route<{ id: BottleId }> path="/food/bottle/:id">{({ id }) => <BottleCard key={id} id={id} />}</Route>
     <Route path="/food/lot/new" component={LotNew} />
     <Route<{ id: LotId }> path="/food/lot/:id">{({ id }) => <LotCard key={id} id={id} />}</Route>
+    <Route<{ id: PlaceId | 'new' }> path="/food/place/:id">{({ id }) => <PlaceCard key={id} id={id} />}</Route>
     <Route<{ id: FoodId }> path="/food/kind/:id">{({ id }) => <KindForm key={id} id={id} />}</Route>
     <Route component={Food} />
   </Switch>

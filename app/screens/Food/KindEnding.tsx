@@ -1,0 +1,42 @@
+/** A food that is no longer bought, and one that comes back. */
+import { useLocation } from 'wouter'
+import { type FoodDescribed, foodRetired, ok, retireFood } from '../../../core/index.ts'
+import { Actions, Button } from '../../parts/Actions.tsx'
+import { Notice } from '../../parts/Notice.tsx'
+import { useReading } from '../useReading.ts'
+import { Deed } from './Deed.tsx'
+import { Refused } from './Refused.tsx'
+import { placed, useAct } from './useAct.ts'
+
+export const KindEnding = ({ food }: { readonly food: FoodDescribed }) => {
+  const { world, now } = useReading()
+  const [, go] = useLocation()
+  if (foodRetired(world, food.food, now)) return null
+  return (
+    <Deed
+      label="No longer bought"
+      act="Take it off the list; its plans end"
+      says=""
+      reasons={['anotherFood', 'notSold', 'tooDear']}
+      onDone={() => go('/food')}
+      ask={(why) => (latest, at) => placed(retireFood(latest, { food: food.food, ...why }, at.now), '')}
+    />
+  )
+}
+
+export const KindBack = ({ food }: { readonly food: FoodDescribed }) => {
+  const { world, now } = useReading()
+  const act = useAct()
+  if (!foodRetired(world, food.food, now)) return null
+  return (
+    <Notice>
+      <p>No longer bought. What is left of it stays on its shelf, and its past in the diary.</p>
+      <Refused act={act} />
+      <Actions>
+        <Button kind="quiet" waiting={act.busy} onAct={() => void act.send((_, at) => ok([{ ...food, at: at.now }]))}>
+          Bring it back
+        </Button>
+      </Actions>
+    </Notice>
+  )
+}

@@ -1,0 +1,102 @@
+/** One door: what it is called, what stands behind it, and that it is gone when it is. */
+import { useLocation } from 'wouter'
+import {
+  describePlace,
+  ok,
+  type PlaceDescribed,
+  type PlaceId,
+  placeAt,
+  placesAt,
+  retirePlace,
+  type Shelf,
+  stock,
+  thingsBehind,
+} from '../../../core/index.ts'
+import { Actions, Button } from '../../parts/Actions.tsx'
+import { Notice } from '../../parts/Notice.tsx'
+import { Page } from '../../parts/Page.tsx'
+import { Section } from '../../parts/Section.tsx'
+import { thingsWords } from '../../words/moving.ts'
+import { doors } from '../../words/names.ts'
+import { hereIn, useReading } from '../useReading.ts'
+import { Deed } from './Deed.tsx'
+import { NotHere } from './NotHere.tsx'
+import { PlaceForm } from './PlaceForm.tsx'
+import { Refused } from './Refused.tsx'
+import { ThingsBehind } from './ThingsBehind.tsx'
+import { placed, useAct } from './useAct.ts'
+
+export const PlaceCard = ({ id }: { readonly id: PlaceId | 'new' }) => {
+  const { world, now, today } = useReading()
+  if (id === 'new')
+    return (
+      <Page title="Another door" answer="Which fridge or freezer is it?">
+        <PlaceForm />
+      </Page>
+    )
+  const place = placeAt(world, id, now)
+  if (!place) return <NotHere title="A door" says="This door is not on record." />
+  const shelf = stock(world, now, today).find((each) => each.place?.place === id)
+  const kept = placesAt(world, now).includes(place)
+  return (
+    <Page title={place.name} answer={answer(place, shelf, kept)}>
+      {!kept && <BringBack place={place} />}
+      <PlaceForm key={place.at} place={place} />
+      {shelf && thingsBehind(shelf) > 0 && (
+        <Section title="What stands behind it">
+          <ThingsBehind shelf={shelf} />
+        </Section>
+      )}
+      {kept && <Gone place={place} shelf={shelf} />}
+    </Page>
+  )
+}
+
+const answer = (place: PlaceDescribed, shelf: Shelf | undefined, kept: boolean): string => {
+  const things = shelf ? thingsBehind(shelf) : 0
+  if (!kept) return `A ${doors[place.door]} that is no longer there.`
+  return things === 0 ? `A ${doors[place.door]} with nothing in it.` : `A ${doors[place.door]}. ${thingsWords(things)}.`
+}
+
+const Gone = ({ place, shelf }: { readonly place: PlaceDescribed; readonly shelf: Shelf | undefined }) => {
+  const [, go] = useLocation()
+  if (shelf && thingsBehind(shelf) > 0)
+    return (
+      <p className="shelf-facts">
+        {thingsWords(thingsBehind(shelf))}. Once they are moved or used up, this {doors[place.door]} can be taken off
+        the list.
+      </p>
+    )
+  return (
+    <Deed
+      label="It is no longer there"
+      act="Take it off the list"
+      says=""
+      reasons={['brokenDown', 'sold', 'movedHouse']}
+      onDone={() => go('/food')}
+      ask={(why) =>
+        (world, { now }) =>
+          placed(retirePlace(world, { place: place.place, ...why }, hereIn(world, now)), '')
+        }
+    />
+  )
+}
+
+const BringBack = ({ place: { place, name, door } }: { readonly place: PlaceDescribed }) => {
+  const act = useAct()
+  return (
+    <Notice>
+      <p>What was kept in it stays in the diary.</p>
+      <Refused act={act} />
+      <Actions>
+        <Button
+          kind="quiet"
+          waiting={act.busy}
+          onAct={() => void act.send((_, { now }) => ok(describePlace({ place, name, door }, now)))}
+        >
+          Bring it back
+        </Button>
+      </Actions>
+    </Notice>
+  )
+}
