@@ -6,16 +6,18 @@ type MoreExactProps = {
   readonly label: string
   /** Turning true opens it, where something inside is wrong. It is never closed for her: she may be typing in it. */
   readonly open?: boolean
+  /** It was opened: what stands in it may be fetched now. */
+  readonly onOpen?: () => void
   readonly children: ReactNode
 }
 
-export const MoreExact = ({ label, open = false, children }: MoreExactProps) => {
+export const MoreExact = ({ label, open = false, onOpen, children }: MoreExactProps) => {
   const fold = useRef<HTMLDetailsElement>(null)
   useEffect(() => {
     if (open && fold.current) fold.current.open = true
   }, [open])
   return (
-    <details className="more" ref={fold}>
+    <details className="more" ref={fold} onToggle={({ currentTarget }) => currentTarget.open && onOpen?.()}>
       <summary>
         <svg className="more-mark" viewBox="0 0 10 10" aria-hidden="true">
           <path d="M3 1l4 4-4 4" />

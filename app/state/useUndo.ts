@@ -1,20 +1,19 @@
 /** Ten seconds in which the last act can be taken back where it was done. Afterwards the diary does the same. */
 import { useEffect, useState } from 'react'
-import type { Entry, Fact, Moment, Stamp } from '../../core/index.ts'
+import type { Moment } from '../../core/index.ts'
 import { now } from './clock.ts'
 
 export const undoSeconds = 10
 
 export type Undoing = {
-  readonly targets: readonly Stamp[]
   readonly until: Moment | null
   readonly now: Moment
-  readonly begin: (entries: readonly Entry<Fact>[]) => void
+  readonly begin: () => void
   readonly end: () => void
 }
 
 export const useUndo = (): Undoing => {
-  const [offer, setOffer] = useState<{ readonly targets: readonly Stamp[]; readonly until: Moment }>()
+  const [offer, setOffer] = useState<{ readonly until: Moment }>()
   const [shown, setShown] = useState(now)
   useEffect(() => {
     if (!offer) return
@@ -26,13 +25,12 @@ export const useUndo = (): Undoing => {
     return () => clearInterval(timer)
   }, [offer])
   return {
-    targets: offer?.targets ?? [],
     until: offer?.until ?? null,
     now: shown,
-    begin: (entries) => {
+    begin: () => {
       const at = now()
       setShown(at)
-      setOffer({ targets: entries.map(({ id }) => id), until: (at + undoSeconds * 1000) as Moment })
+      setOffer({ until: (at + undoSeconds * 1000) as Moment })
     },
     end: () => setOffer(undefined),
   }

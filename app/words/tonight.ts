@@ -2,17 +2,21 @@
 import {
   type BottleId,
   type Day,
+  type DeviceId,
+  daysBetween,
   inPart,
   type Lasts,
   type Moment,
   type NightMark,
+  phoneName,
   type Serving,
   type Shake,
   sourcesOf,
+  type Together,
   type TonightLine,
   type TrayNow,
   type World,
-  type Zone,
+  writtenBy,
 } from '../../core/index.ts'
 import { clock, dayWords, nightFrom, nightWords } from './dates.ts'
 import { bottleName, bottleShort, lotName, placeName } from './names.ts'
@@ -48,7 +52,11 @@ const leftWords = (serving: Serving, lasting: Lasts | undefined, today: Day, oth
   return others > 0 ? `${left}; with all the rest, ${until}.` : `${left}, ${until}.`
 }
 
-export const tonightAnswer = (line: TonightLine, world: World, now: Moment, lasting: Lasts | undefined): string => {
+/** Who reads it, and when: a dose another phone noted is told by its name. */
+export type Reader = { readonly world: World; readonly now: Moment; readonly thisPhone: DeviceId | undefined }
+
+export const tonightAnswer = (line: TonightLine, reader: Reader, lasting: Lasts | undefined): string => {
+  const { world, now } = reader
   const { state, night } = line
   // With one tank its name goes without saying.
   const where = world.tanks.size > 1 ? `, ${line.tank.name}` : ''
@@ -60,7 +68,7 @@ export const tonightAnswer = (line: TonightLine, world: World, now: Moment, last
       return `Tonight${where}: ${takeWords(serving, world, now)}. ${leftWords(serving, lasting, night, others)}`
     }
     case 'done':
-      return `Done for ${nightWords(night)}${where}: ${givenWords(state.marks, line.tank.zone)}. Next: ${nightFrom(state.next, night)}.`
+      return `Done for ${nightWords(night)}${where}: ${givenWords(state.marks, line, reader)}. Next: ${nightFrom(state.next, night)}.`
     case 'skipped':
       return `Skipped ${nightWords(night)}${where}. Next: ${nightFrom(state.next, night)}.`
     case 'unknown':
@@ -72,24 +80,35 @@ export const tonightAnswer = (line: TonightLine, world: World, now: Moment, last
   }
 }
 
-const givenWords = (marks: readonly NightMark[], zone: Zone): string =>
+/** Undefined for what this phone noted itself, or while it does not know its own name. */
+export const otherPhone = (entry: NightMark['entry'], { world, now, thisPhone }: Reader): string | undefined => {
+  const phone = writtenBy(entry)
+  if (thisPhone === undefined || phone === thisPhone) return undefined
+  return phoneName(world, phone, now) ?? 'another phone'
+}
+
+const givenWords = (marks: readonly NightMark[], { tank }: TonightLine, reader: Reader): string =>
   marks
     .filter(({ what }) => what === 'given')
-    .map(({ amount, at }) => `${millilitres(amount)} at ${clock(at, zone)}`)
-    .join(', ')
+    .map(({ amount, at, entry }) => {
+      const other = otherPhone(entry, reader)
+      return `${millilitres(amount)} at ${clock(at, tank.zone)}${other ? `, ${other}` : ''}`
+    })
+    .join('; ')
 
 /** Under the answer, where a night went by: no scolding, and never a doubled amount. */
 export const sinceWords = (since: Day, night: Day): string =>
   `Due since ${nightFrom(since, night)}. Give the usual amount, no more: the small life grazes what is there for days.`
 
 /** For the other lines of the evening: a tank, its food and how it stands. */
-export const lineWords = (line: TonightLine, world: World, now: Moment): string => {
+export const lineWords = (line: TonightLine, reader: Reader): string => {
+  const { world, now } = reader
   const { state, night } = line
   switch (state.is) {
     case 'due':
       return line.servings[0] ? `due: ${takeWords(line.servings[0], world, now)}` : 'due, but nothing usable is left'
     case 'done':
-      return `done: ${givenWords(state.marks, line.tank.zone)}; next ${nightFrom(state.next, night)}`
+      return `done: ${givenWords(state.marks, line, reader)}; next ${nightFrom(state.next, night)}`
     case 'skipped':
       return `skipped; next ${nightFrom(state.next, night)}`
     case 'unknown':
@@ -99,6 +118,42 @@ export const lineWords = (line: TonightLine, world: World, now: Moment): string 
     case 'resting':
       return `next ${nightFrom(state.next, night)}`
   }
+}
+
+/** "Two foods tonight for Long Gallery: 1.5 mL in all." */
+export const togetherWords = ({ tank, lines, amount }: Together): string =>
+  `${capital(inWords(lines.length))} foods tonight for ${tank.name}: ${millilitres(amount)} in all.`
+
+/** "Two days past its usual time: sniff and look." */
+export const pastWords = ({ source }: Serving, night: Day): string => {
+  const days = source.lastGood === undefined ? 0 : daysBetween(source.lastGood, night)
+  return `${plainDays(days)} past its usual time: sniff and look.`
+}
+const plainDays = (days: number): string => (days === 1 ? 'One day' : `${capital(inWords(days))} days`)
+
+export type Did =
+  | 'dosed'
+  | 'skipped'
+  | 'unknown'
+  | 'dropped'
+  | 'answered'
+  | 'moved'
+  | 'putBack'
+  | 'chosen'
+  | 'goesOn'
+  | 'held'
+/** Said with the undo. */
+export const didWords: Record<Did, string> = {
+  dosed: 'Noted: dosed.',
+  skipped: 'Noted: skipped.',
+  unknown: 'Noted: not known.',
+  dropped: 'Noted: dropped. Tonight is still due.',
+  answered: 'Noted for those nights.',
+  moved: 'Noted: the other tank.',
+  putBack: 'Noted: put back. Tonight is still due.',
+  chosen: 'Noted.',
+  goesOn: 'Noted: it goes on.',
+  held: 'Noted: on hold.',
 }
 
 /** On the large button. */

@@ -1,26 +1,26 @@
 /** The large "Dosed" under the thumb, its undo in the same place, and what it was refused for. */
-import { useState } from 'react'
-import type { Serving, TonightLine } from '../../../core/index.ts'
+import { Suspense } from 'react'
+import type { DoseRefusal, Serving, Taken, TonightLine } from '../../../core/index.ts'
 import { Button } from '../../parts/Actions.tsx'
 import { BigAct, Dock } from '../../parts/BigAct.tsx'
-import { Field } from '../../parts/Field.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { UndoBar } from '../../parts/UndoBar.tsx'
 import { undoSeconds } from '../../state/useUndo.ts'
 import { refusalText } from '../../words/refusals.ts'
-import { actSub } from '../../words/tonight.ts'
+import { actSub, didWords, type Reader } from '../../words/tonight.ts'
+import { Refused } from './rare.ts'
 import type { Dosing } from './useDosing.ts'
 
-type ActProps = { readonly line: TonightLine; readonly serving: Serving | undefined; readonly dosing: Dosing }
-
-const said: Record<NonNullable<Dosing['did']>, string> = {
-  dosed: 'Noted: dosed.',
-  skipped: 'Noted: skipped.',
-  unknown: 'Noted: not known.',
-  dropped: 'Noted: dropped. Tonight is still due.',
+type ActProps = {
+  readonly line: TonightLine
+  readonly serving: Serving | undefined
+  /** The one that is due after this one. */
+  readonly next: TonightLine | undefined
+  readonly reader: Reader
+  readonly dosing: Dosing
 }
 
-export const Act = ({ line, serving, dosing }: ActProps) => {
+export const Act = ({ line, serving, next, reader, dosing }: ActProps) => {
   const due = line.state.is === 'due'
   const { undo, did } = dosing
   const undoing = undo.until !== null
@@ -30,67 +30,79 @@ export const Act = ({ line, serving, dosing }: ActProps) => {
   if (!acting && !undoing && !dosing.refusal) return null
   return (
     <Dock>
-      <Refused line={line} dosing={dosing} />
+      <Trouble line={line} reader={reader} dosing={dosing} />
       {(acting || doneJustNow) && (
         <BigAct
           label="Dosed"
           sub={acting ? actSub(acting, line) : undefined}
           state={doneJustNow ? 'done' : dosing.busy ? 'busy' : 'ready'}
-          onAct={() => acting && dosing.dosed(line, acting)}
+          onAct={() => acting && void dosing.dosed(line, acting)}
         />
       )}
       <UndoBar
         until={undo.until}
         now={undo.now}
         seconds={undoSeconds}
-        says={did ? said[did] : ''}
+        says={did ? didWords[did] : ''}
         undo="Undo"
-        onUndo={dosing.takeBack}
+        onUndo={() => void dosing.takeBack()}
       />
+      {undoing && !due && next && (
+        <Button kind="quiet" onAct={() => dosing.bring(next.plan.plan)}>
+          Next: {next.tank.tank === line.tank.tank ? next.food.name : next.tank.name}
+        </Button>
+      )}
     </Dock>
   )
 }
 
-/** Most refusals are questions: a second touch says it is so. */
-const Refused = ({ line, dosing }: Omit<ActProps, 'serving'>) => {
-  const { refusal, confirm } = dosing
-  if (!refusal) return null
-  const text = refusalText(refusal, { today: line.night, zone: line.tank.zone })
-  if (refusal.why === 'justRecorded') return <Notice>{text}</Notice>
-  const again = refusal.why === 'alreadyGiven'
-  const sure = refusal.why === 'aboveRange' || refusal.why === 'moreThanBottleHolds' || refusal.why === 'pastItsDay'
-  return (
-    <Notice kind="refusal">
-      <p>{text}</p>
-      {confirm && (again || sure) && (
-        <Button kind="quiet" onAct={() => confirm(line, again ? { again: true } : { sure: true })}>
-          {again ? 'That was another one: note it too' : 'It is so: note it'}
-        </Button>
-      )}
-      {confirm && refusal.why === 'farAboveRange' && <FarAbove onSure={(why) => confirm(line, { sure: true, why })} />}
-      <Button kind="quiet" onAct={dosing.reset}>
-        Leave it
-      </Button>
-    </Notice>
-  )
+const doseWhys: Record<DoseRefusal['why'], true> = {
+  noSuchPlan: true,
+  nothingGiven: true,
+  wholePortions: true,
+  notYet: true,
+  justRecorded: true,
+  alreadyGiven: true,
+  aboveRange: true,
+  farAboveRange: true,
+  moreThanBottleHolds: true,
+  pastItsDay: true,
 }
+const isAsked = (refusal: NonNullable<Dosing['refusal']>): refusal is DoseRefusal => refusal.why in doseWhys
 
-/** What has happened can be noted, however much it was; so much of it with a word of why. */
-const FarAbove = ({ onSure }: { readonly onSure: (why: string) => void }) => {
-  const [why, setWhy] = useState('')
-  const [missing, setMissing] = useState(false)
-  const sure = () => (why.trim() === '' ? setMissing(true) : onSure(why.trim()))
+type TroubleProps = Pick<ActProps, 'line' | 'reader' | 'dosing'>
+
+const Trouble = ({ line, reader, dosing }: TroubleProps) => {
+  const { refusal, confirm, dose } = dosing
+  if (!refusal) return null
+  const reading = { today: line.night, zone: line.tank.zone }
+  const text = refusalText(refusal, reading)
+  if (refusal.why === 'justRecorded') return <Notice>{text}</Notice>
+  if (!confirm || !dose || !isAsked(refusal))
+    return (
+      <Notice kind="refusal">
+        <p>{text}</p>
+        <Button kind="quiet" onAct={dosing.reset}>
+          Leave it
+        </Button>
+      </Notice>
+    )
+  const poured = (change: (part: Extract<Taken, { from: 'bottle' }>) => Taken): readonly Taken[] =>
+    dose.taken.map((part) => (part.from === 'bottle' ? change(part) : part))
   return (
-    <>
-      <Field
-        label="How did it come about?"
-        value={why}
-        onChange={setWhy}
-        error={missing && why.trim() === '' ? 'A word or two, please.' : undefined}
+    <Suspense>
+      <Refused
+        refusal={refusal}
+        food={line.food.food}
+        reader={reader}
+        reading={reading}
+        ways={{
+          onSure: (more) => void confirm(line, more),
+          onBottle: (bottle) => void confirm(line, {}, { ...dose, taken: poured((part) => ({ ...part, bottle })) }),
+          onHeldMore: (amount) => void confirm(line, {}, { ...dose, taken: poured((part) => ({ ...part, amount })) }),
+          onLeave: dosing.reset,
+        }}
       />
-      <Button kind="quiet" onAct={sure}>
-        It is so: note it
-      </Button>
-    </>
+    </Suspense>
   )
 }

@@ -1,21 +1,37 @@
 /** A dose is due and nothing usable is left: the ways on, none of them a reproach. */
-import { sourcesOf, type TonightLine } from '../../../core/index.ts'
+import { Suspense } from 'react'
+import { pastServings, sourcesOf, type TonightLine } from '../../../core/index.ts'
 import { Actions, ButtonLink } from '../../parts/Actions.tsx'
-import { useReading } from '../useReading.ts'
+import type { Reading } from '../useReading.ts'
+import { PastFood } from './rare.ts'
+import type { Dosing } from './useDosing.ts'
 
-export const NothingLeft = ({ line }: { readonly line: TonightLine }) => {
-  const { world, now } = useReading()
-  const past = sourcesOf(world, line.food.food, now).length > 0
+type Props = { readonly line: TonightLine; readonly reading: Reading; readonly dosing: Dosing }
+
+export const NothingLeft = ({ line, reading, dosing }: Props) => {
+  const { world, now } = reading
+  const sources = sourcesOf(world, line.food.food, now)
+  const past = pastServings(sources, line.plan.amount, line.night)
   return (
     <>
-      <p>
-        {past
-          ? 'What there is is past its day, or too little for a dose. Have a look at it, or use something else.'
-          : 'A night without food is no harm: the small life grazes what is there for days.'}
-      </p>
+      {past.length > 0 ? (
+        <Suspense>
+          <PastFood line={line} past={past} reading={reading} dosing={dosing} />
+        </Suspense>
+      ) : (
+        <p>
+          {sources.length > 0
+            ? 'What there is is too little for a dose. Have a look at it, or use something else.'
+            : 'A night without food is no harm: the small life grazes what is there for days.'}
+        </p>
+      )}
       <Actions>
-        {past && <ButtonLink href="#/food">See what there is</ButtonLink>}
-        <ButtonLink href="#/food/bottle/new" kind={past ? 'quiet' : 'primary'}>
+        {sources.length > 0 && (
+          <ButtonLink href="#/food" kind="quiet">
+            See what there is
+          </ButtonLink>
+        )}
+        <ButtonLink href="#/food/bottle/new" kind={sources.length > 0 ? 'quiet' : 'primary'}>
           Log a bottle
         </ButtonLink>
         <ButtonLink href="#/food/lot/new" kind="quiet">

@@ -1,8 +1,10 @@
 /** What is due tonight, one touch to say it is done, and the bottles to shake. */
-import { lasts, tonight } from '../../../core/index.ts'
+import { Suspense, useMemo } from 'react'
+import { lasts, together, tonight } from '../../../core/index.ts'
 import { Page } from '../../parts/Page.tsx'
+import { useMatter } from '../../state/device.ts'
 import { dayWords, nightWords } from '../../words/dates.ts'
-import { lightsWords, sinceWords, tonightAnswer, unlikePlanWords } from '../../words/tonight.ts'
+import { lightsWords, sinceWords, togetherWords, tonightAnswer, unlikePlanWords } from '../../words/tonight.ts'
 import { PleaseCheck } from '../PleaseCheck.tsx'
 import { useReading } from '../useReading.ts'
 import { Act } from './Act.tsx'
@@ -11,46 +13,68 @@ import { NothingLeft } from './NothingLeft.tsx'
 import { NothingPlanned } from './NothingPlanned.tsx'
 import { OpenTray } from './OpenTray.tsx'
 import { OtherLines } from './OtherLines.tsx'
+import { Holding, Overfed, Unlogged } from './rare.ts'
 import { Shaking } from './Shaking.tsx'
 import { SomethingElse } from './SomethingElse.tsx'
 import { useDosing } from './useDosing.ts'
 
 export const Tonight = () => {
-  const { world, now } = useReading()
-  const lines = tonight(world, now)
+  const reading = useReading()
+  const { world, now } = reading
+  const reader = { world, now, thisPhone: useMatter('device') }
   const dosing = useDosing()
-  // A line just acted on stays in front, with its undo, until the undo has gone.
-  const line = lines.find(({ plan }) => plan.plan === dosing.acted) ?? lines[0]
+  // While the undo runs this is drawn four times a second; the stock need not be walked again for that.
+  const lines = useMemo(() => tonight(world, now), [world, now])
+  const line = lines.find(({ plan }) => plan.plan === dosing.front) ?? lines[0]
+  const food = line?.food.food
+  const lasting = useMemo(() => food && lasts(world, food, now), [world, food, now])
   if (!line) return <NothingPlanned />
 
   const serving = dosing.chosen(line)
-  const due = line.state.is === 'due'
+  const { state } = line
+  const due = state.is === 'due'
   // In the dark, with a wet thumb, there is one thing to touch; the rest can wait until it is done.
   const asleep = due && line.dark
   // A dose from the bottle wants it shaken first; other bottles can wait for the light.
   const shakeNow = !asleep || serving?.taken.from === 'bottle'
+  const others = lines.filter((other) => other !== line)
+  const open = lines.filter(({ unlogged }) => unlogged.length > 0)
+  const much = state.is === 'done' || state.is === 'resting' ? state.overfed : undefined
+  const held = state.is === 'held' ? state.until : due ? state.heldUntil : undefined
+  const parts = { line, reading, dosing }
   return (
     <Page
       title="Tonight"
       when={`${nightWords(line.night)}, ${dayWords(line.night, line.night)}`}
-      answer={tonightAnswer(
-        { ...line, servings: serving ? [serving] : [] },
-        world,
-        now,
-        lasts(world, line.food.food, now),
-      )}
-      dock={<Act line={line} serving={serving} dosing={dosing} />}
+      answer={tonightAnswer({ ...line, servings: serving ? [serving] : [] }, reader, lasting)}
+      dock={
+        <Act
+          line={line}
+          serving={serving}
+          next={others.find((other) => other.state.is === 'due')}
+          reader={reader}
+          dosing={dosing}
+        />
+      }
     >
-      {line.state.is === 'due' && line.state.since && <p>{sinceWords(line.state.since, line.night)}</p>}
+      <Suspense>
+        {open.length > 0 && <Unlogged lines={open} reading={reading} dosing={dosing} />}
+        {much && much.chosen === undefined && <Overfed line={line} much={much} dosing={dosing} />}
+        {held && <Holding key={held} line={line} until={held} dosing={dosing} />}
+      </Suspense>
+      {due && state.since && <p>{sinceWords(state.since, line.night)}</p>}
       {due && serving && <Unlike text={unlikePlanWords(serving, line.plan.amount)} />}
+      {together(lines).map((both) => (
+        <p key={both.tank.tank}>{togetherWords(both)}</p>
+      ))}
       {due && serving && <OpenTray serving={serving} world={world} />}
-      {due && !serving && <NothingLeft line={line} />}
+      {due && !serving && <NothingLeft {...parts} />}
       {due && <p>{lightsWords(line)}</p>}
       {!asleep && <PleaseCheck />}
-      <OtherLines lines={lines.filter((other) => other !== line)} world={world} now={now} />
+      <OtherLines lines={others} reader={reader} dosing={dosing} />
       {shakeNow && <Shaking />}
       {!asleep && <FridgeSoon />}
-      <SomethingElse line={line} serving={serving} dosing={dosing} />
+      <SomethingElse key={line.plan.plan} {...parts} serving={serving} />
     </Page>
   )
 }

@@ -1,113 +1,165 @@
 /** What can be done to a night's line, and what was just done. */
 import { useState } from 'react'
 import {
+  type AmendRefusal,
   type BottleChangeRefusal,
   type BottleId,
+  type ChoiceRefusal,
   type CountRefusal,
   type DoseAsked,
   type DoseRefusal,
   doNotKnow,
   type Entry,
   type Fact,
-  giveDose,
+  giveShared,
+  type HoldRefusal,
   type LotId,
   liquidGone,
+  type Microlitres,
   type NightRefusal,
+  type NightsCountRefusal,
   ok,
   type PlanId,
+  partFor,
   portionsGone,
+  type RoundRefusal,
   type Serving,
   type StrikeRefusal,
   skipNight,
   strikeOut,
+  type Taken,
+  type TankId,
   type TonightLine,
 } from '../../../core/index.ts'
 import { buzz } from '../../state/haptic.ts'
+import type { Ask } from '../../state/store.ts'
 import { useRequest } from '../../state/useRequest.ts'
 import { useUndo } from '../../state/useUndo.ts'
+import type { Did } from '../../words/tonight.ts'
 
-export type ActRefusal = DoseRefusal | NightRefusal | StrikeRefusal | BottleChangeRefusal | CountRefusal
-type Confirmed = Pick<DoseAsked, 'again' | 'sure' | 'why'>
+export type ActRefusal =
+  | DoseRefusal
+  | NightRefusal
+  | StrikeRefusal
+  | AmendRefusal
+  | BottleChangeRefusal
+  | CountRefusal
+  | RoundRefusal
+  | NightsCountRefusal
+  | HoldRefusal
+  | ChoiceRefusal
+export type Confirmed = Pick<DoseAsked, 'again' | 'sure' | 'aside' | 'why'>
+
+/** What was taken and what reached the tank; of a shared portion, where the rest went. */
+export type Dose = {
+  readonly taken: readonly Taken[]
+  readonly amount: Microlitres
+  readonly rest?: { readonly tank: TankId; readonly amount: Microlitres }
+}
+/** `plan` is the line it was done to; `back` takes it back where crossing out is not enough. */
+type Done = { readonly plan?: PlanId; readonly did: Did; readonly back?: Back }
+type Back = (written: readonly Entry<Fact>[]) => Ask<ActRefusal>
 
 export const sourceOf = ({ taken }: Serving): LotId | BottleId => (taken.from === 'portions' ? taken.lot : taken.bottle)
+
+const crossOut: Back =
+  (written) =>
+  (world, { now }) => {
+    const facts: Fact[] = []
+    for (const { id: target } of written) {
+      const struck = strikeOut(world, { target, why: 'mistake' }, now)
+      if (!struck.ok) return struck
+      facts.push(...struck.value)
+    }
+    return ok(facts)
+  }
 
 export const useDosing = () => {
   const { busy, refusal, send, reset } = useRequest<ActRefusal>()
   const undo = useUndo()
-  const [acted, setActed] = useState<PlanId>()
-  const [did, setDid] = useState<'dosed' | 'skipped' | 'unknown' | 'dropped'>()
+  const [last, setLast] = useState<Done & { readonly written: readonly Entry<Fact>[] }>()
+  const [front, setFront] = useState<PlanId>()
   const [source, setSource] = useState<LotId | BottleId>()
   /** The dose a refusal is about, and what she has confirmed of it: it may be another one, and so much, and past its day. */
-  const [asked, setAsked] = useState<{ readonly serving: Serving | undefined; readonly told: Confirmed }>()
+  const [asked, setAsked] = useState<{ readonly dose: Dose; readonly told: Confirmed }>()
 
-  const after = (written: readonly Entry<Fact>[] | undefined, plan: PlanId, what: typeof did) => {
+  const write = async (ask: Ask<ActRefusal>, done: Done) => {
+    const written = await send(ask)
     if (!written || written.length === 0) return
     buzz()
-    setActed(plan)
-    setDid(what)
+    setLast({ ...done, written })
+    setFront(undefined)
     // The next one comes from where she stands, if she dropped one there.
-    if (what !== 'dropped') setSource(undefined)
+    if (done.did !== 'dropped') setSource(undefined)
     // The answer has changed, and it stands at the top.
     document.documentElement.scrollTop = 0
-    undo.begin(written)
+    undo.begin()
   }
-  /** `serving` is what the screen showed; undefined: from something not on record. */
-  const dosed = async ({ plan }: TonightLine, serving: Serving | undefined, confirmed: Confirmed = {}) => {
-    setAsked({ serving, told: confirmed })
-    const taken = serving ? [serving.taken] : []
-    const amount = serving?.amount ?? plan.amount
-    const written = await send((world, { now }) =>
-      giveDose(world, { plan: plan.plan, taken, amount, at: now, ...confirmed }, now),
+  const record = (ask: Ask<ActRefusal>, done: Done): Promise<void> => {
+    setAsked(undefined)
+    return write(ask, done)
+  }
+  const give = ({ plan: { plan, tank, food } }: TonightLine, dose: Dose, told: Confirmed = {}): Promise<void> => {
+    setAsked({ dose, told })
+    const { taken, amount, rest } = dose
+    const part = { tank, plan, amount }
+    return write(
+      (world, { now }) => {
+        const parts = rest ? [part, partFor(world, rest.tank, food, rest.amount, now)] : [part]
+        return giveShared(world, { food, parts, taken, at: now, aside: false, ...told }, now)
+      },
+      { plan, did: 'dosed' },
     )
-    after(written, plan.plan, 'dosed')
   }
+  const acted = undo.until === null ? undefined : last
   return {
     busy,
     refusal,
     reset,
     undo,
-    did,
-    acted: undo.until === null ? undefined : acted,
+    did: last?.did,
+    /** The line that stands in front whatever else is due: the one just acted on, while it can be taken back. */
+    front: acted?.plan ?? front,
+    bring: (plan: PlanId) => {
+      undo.end()
+      reset()
+      setFront(plan)
+      document.documentElement.scrollTop = 0
+    },
     /** What she takes: the first in line, unless she picked another. */
     chosen: ({ servings }: TonightLine): Serving | undefined =>
       servings.find((serving) => sourceOf(serving) === source) ?? servings[0],
     take: (serving: Serving) => setSource(sourceOf(serving)),
-    dosed,
-    /** Asked about it, she says that it is so. */
-    confirm: asked && ((line: TonightLine, more: Confirmed) => dosed(line, asked.serving, { ...asked.told, ...more })),
-    skipped: async ({ plan }: TonightLine) => {
-      setAsked(undefined)
-      after(await send((world, { now }) => skipNight(world, { plan: plan.plan }, now)), plan.plan, 'skipped')
-    },
-    unknown: async ({ plan }: TonightLine) => {
-      setAsked(undefined)
-      after(await send((world, { now }) => doNotKnow(world, { plan: plan.plan }, now)), plan.plan, 'unknown')
-    },
+    record,
+    give,
+    /** What the screen showed; undefined: from something not on record. */
+    dosed: (line: TonightLine, serving: Serving | undefined, told: Confirmed = {}) =>
+      give(line, { taken: serving ? [serving.taken] : [], amount: serving?.amount ?? line.plan.amount }, told),
+    /** Asked about it, she says that it is so, or how it was. */
+    confirm:
+      asked &&
+      ((line: TonightLine, more: Confirmed, dose: Dose = asked.dose) => give(line, dose, { ...asked.told, ...more })),
+    dose: asked?.dose,
+    skipped: ({ plan: { plan } }: TonightLine) =>
+      record((world, { now }) => skipNight(world, { plan }, now), { plan, did: 'skipped' }),
+    unknown: ({ plan: { plan } }: TonightLine) =>
+      record((world, { now }) => doNotKnow(world, { plan }, now), { plan, did: 'unknown' }),
     /** Stock goes down, the night stays due. */
-    dropped: async ({ plan }: TonightLine, { taken }: Serving) => {
-      setAsked(undefined)
-      const written = await send((world, { now }) =>
-        taken.from === 'portions'
-          ? portionsGone(world, { lot: taken.lot, count: 1, fate: 'lost', why: 'dropped' }, now)
-          : liquidGone(world, { bottle: taken.bottle, amount: taken.amount, fate: 'lost', why: 'spilt' }, now),
-      )
-      after(written, plan.plan, 'dropped')
-    },
+    dropped: ({ plan: { plan } }: TonightLine, { taken }: Serving) =>
+      record(
+        (world, { now }) =>
+          taken.from === 'portions'
+            ? portionsGone(world, { lot: taken.lot, count: 1, fate: 'lost', why: 'dropped' }, now)
+            : liquidGone(world, { bottle: taken.bottle, amount: taken.amount, fate: 'lost', why: 'spilt' }, now),
+        { plan, did: 'dropped' },
+      ),
     takeBack: async () => {
       setAsked(undefined)
-      const targets = undo.targets
-      const written = await send((world, { now }) => {
-        const facts: Fact[] = []
-        for (const target of targets) {
-          const struck = strikeOut(world, { target, why: 'mistake' }, now)
-          if (!struck.ok) return struck
-          facts.push(...struck.value)
-        }
-        return ok(facts)
-      })
-      if (!written) return
+      if (!last) return
+      const { back = crossOut, written } = last
+      if (!(await send(back(written)))) return
       undo.end()
-      setDid(undefined)
+      setLast(undefined)
     },
   }
 }

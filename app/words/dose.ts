@@ -1,0 +1,54 @@
+/** What is asked about a dose before it is noted, and what the exact form says. */
+import {
+  type Day,
+  type DoseRefusal,
+  type Keeping,
+  type Moment,
+  type Source,
+  sniffDays,
+  type World,
+} from '../../core/index.ts'
+import { clock, dayWords, nightFrom, nightWords } from './dates.ts'
+import { bottleName, keepingWords, lotName, placeName, tankName } from './names.ts'
+import { capital, millilitres, portions } from './numbers.ts'
+import type { Reading } from './reading.ts'
+import { refusalText } from './refusals.ts'
+import { otherPhone, type Reader } from './tonight.ts'
+
+/** As a question where it is one: "Kitchen phone noted 1 mL at 21:31. Another?" */
+export const doseRefusalText = (refusal: DoseRefusal, reader: Reader, reading: Reading): string => {
+  if (refusal.why === 'alreadyGiven') {
+    const { mark, tank, night } = refusal
+    const who = otherPhone(mark.entry, reader)
+    const where = reader.world.tanks.size > 1 ? ` for ${tankName(reader.world, tank, reader.now)}` : ''
+    const what = `${millilitres(mark.amount)}${where} at ${clock(mark.at, reading.zone)}`
+    const when = night === reading.today ? '' : `, ${nightFrom(night, reading.today)}`
+    return who ? `${capital(who)} noted ${what}${when}. Another?` : `${what} is noted already${when}. Another?`
+  }
+  if (refusal.why === 'farAboveRange') return `${millilitres(refusal.asked)}? ${refusalText(refusal, reading)}`
+  if (refusal.why === 'pastItsDay' && refusal.days > sniffDays)
+    return `${refusalText(refusal, reading)} That is long past.`
+  return refusalText(refusal, reading)
+}
+
+/** "Tray bag 3, kitchen freezer". */
+export const sourceName = (source: Source, world: World, now: Moment): string => {
+  const place = source.from === 'portions' ? world.lots.get(source.lot)?.place : world.bottles.get(source.bottle)?.place
+  const name = source.from === 'portions' ? lotName(world, source.lot) : bottleName(world, source.bottle, now)
+  return capital(`${name}${place ? `, ${placeName(world, place, now)}` : ''}`)
+}
+
+/** "41 portions of 1 mL, good until 18 November": past ones say so. */
+export const sourceHint = (source: Source, keeping: Keeping, reading: Reading): string => {
+  const left =
+    source.from === 'bottle'
+      ? `${millilitres(source.left)} to use`
+      : source.left > 0
+        ? `${portions(source.left)} of ${millilitres(source.each)}`
+        : 'none left by the book'
+  return `${left}; ${keepingWords(keeping, source.lastGood, reading)}`
+}
+
+/** "That is Saturday night, 14 August." */
+export const thatNightWords = (night: Day, tonight: Day): string =>
+  night === tonight ? 'That is tonight.' : `That is ${nightWords(night)}, ${dayWords(night, tonight)}.`

@@ -1,0 +1,39 @@
+/** Nights nobody wrote down, nights that were too much, and holds: said only when there is one. */
+import { type Day, daysBetween, type Overfed, type TonightLine } from '../../core/index.ts'
+import { dayOfMonth, dayWords, nightFrom } from './dates.ts'
+import { capital, inWords, millilitres } from './numbers.ts'
+
+const list = (names: readonly string[]): string =>
+  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
+
+/** "Long Gallery and Cockle", each once. */
+export const tanksWords = (lines: readonly TonightLine[]): string =>
+  list([...new Set(lines.map(({ tank }) => tank.name))])
+
+/** Every night of several plans, once, oldest first. */
+export const allNights = (lines: readonly TonightLine[]): readonly Day[] =>
+  [...new Set(lines.flatMap(({ unlogged }) => unlogged))].sort()
+
+/** "Last night: dosed or not?", or "No entry for six dose nights, 3 October to 13 October. What happened?" */
+export const unloggedWords = (lines: readonly TonightLine[], tonight: Day, named: boolean): string => {
+  const nights = allNights(lines)
+  const [first] = nights
+  const last = nights.at(-1)
+  if (first === undefined || last === undefined) return ''
+  const where = named ? `, ${tanksWords(lines)}` : ''
+  if (first === last) return `${capital(nightFrom(first, tonight))}${where}: dosed or not?`
+  return `No entry for ${inWords(nights.length)} dose nights, ${dayWords(first, tonight)} to ${dayWords(last, tonight)}${where}. What happened?`
+}
+
+/** What a count comes to, before it is saved. */
+export const countedWords = (used: number): string =>
+  used === 0
+    ? 'As the book says: nothing was given on those nights.'
+    : `${capital(inWords(used))} fewer than the book says: they were given on those nights.`
+
+/** "2 mL is over the label’s range. Next: 14 June instead of 12 June." */
+export const overfedWords = ({ total, suggested, usual }: Overfed): string =>
+  `${millilitres(total)} is over the label’s range. Next: ${dayOfMonth(suggested)} instead of ${dayOfMonth(usual)}. See in the morning whether the water is clear.`
+
+export const holdOverWords = (until: Day, tonight: Day): string =>
+  `The hold is over${until === tonight ? '' : ` since ${daysBetween(until, tonight) === 1 ? 'last night' : dayWords(until, tonight)}`}. Go on, or hold longer?`
