@@ -42,7 +42,11 @@ export default defineConfig({
       srcDir: 'worker',
       filename: 'worker.ts',
       injectRegister: false,
-      injectManifest: { globPatterns: ['**/*.{html,js,css,svg,webmanifest}', 'icons/*.png'] },
+      injectManifest: {
+        // One file, with the codec in it: a worker may not import later, nor know the address of a module.
+        rollupFormat: 'iife',
+        globPatterns: ['**/*.{html,js,css,svg,webmanifest}', 'icons/*.png'],
+      },
       manifest: {
         name: 'Smallhours',
         short_name: 'Smallhours',
