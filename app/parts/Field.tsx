@@ -6,12 +6,14 @@ type FieldProps = Asked & {
   readonly onChange: (text: string) => void
   /** More than one makes room for several lines. */
   readonly lines?: number
+  /** Letters. */
+  readonly longest?: number
 }
 
 /** Far beyond a name or a reason, and short enough for every list it will stand in. */
-const longest = 1_000
+const usualLongest = 1_000
 
-export const Field = ({ value, onChange, lines = 1, ...asked }: FieldProps) => (
+export const Field = ({ value, onChange, lines = 1, longest = usualLongest, ...asked }: FieldProps) => (
   <Labelled {...asked}>
     {(wires) =>
       lines > 1 ? (

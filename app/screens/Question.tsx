@@ -4,15 +4,17 @@ import type { Oddity } from '../../core/index.ts'
 import { Actions, Button } from '../parts/Actions.tsx'
 import { Line, Lines } from '../parts/Lines.tsx'
 import { Notice } from '../parts/Notice.tsx'
-import { useMatter } from '../state/device.ts'
 import type { Ask } from '../state/store.ts'
 import { useRequest } from '../state/useRequest.ts'
-import { dayClock, notedBy } from '../words/diary.ts'
+import { dayClock } from '../words/diary.ts'
 import { entryText } from '../words/entries.ts'
+import { inShort } from '../words/notes.ts'
 import { number } from '../words/numbers.ts'
-import { oddityText } from '../words/oddities.ts'
+import { oddityText, theirsUnreadable } from '../words/oddities.ts'
+import { writtenOn } from '../words/phones.ts'
 import { refusalText } from '../words/refusals.ts'
-import { type SettleRefusal, waysOf } from './settling.ts'
+import { type SettleRefusal, theirBody, waysOf } from './settling.ts'
+import { usePhones } from './usePhones.ts'
 import type { Reading } from './useReading.ts'
 
 type QuestionProps = { readonly oddity: Oddity; readonly reading: Reading; readonly onSettled: () => void }
@@ -21,7 +23,7 @@ type QuestionProps = { readonly oddity: Oddity; readonly reading: Reading; reado
 const mostEntries = 3
 
 export const Question = ({ oddity, reading, onSettled }: QuestionProps) => {
-  const thisPhone = useMatter('device')
+  const phones = usePhones(reading)
   const { busy, refusal, send } = useRequest<SettleRefusal>()
   const { world, now } = reading
   const about = new Set(oddity.entries)
@@ -29,20 +31,23 @@ export const Question = ({ oddity, reading, onSettled }: QuestionProps) => {
   const settle = async (ask: Ask<SettleRefusal>) => {
     if (await send(ask)) onSettled()
   }
+  const lead = ({ id, fact }: (typeof entries)[number]): string =>
+    `${dayClock(fact.at, reading)}, ${oddity.what === 'twoBodies' ? 'as this phone has it' : writtenOn(id, phones)}`
   return (
     <div className="question">
       <p>{oddityText(oddity, world, now)}</p>
       <Lines>
         {entries.slice(0, mostEntries).map((entry) => (
-          <Line key={entry.id} lead={`${dayClock(entry.fact.at, reading)}, ${notedBy(entry.id, thisPhone)}`}>
-            {entryText(entry.fact, world, now, reading)}
+          <Line key={entry.id} lead={lead(entry)}>
+            {inShort(entryText(entry.fact, world, now, reading))}
           </Line>
         ))}
+        {oddity.what === 'twoBodies' && <Theirs clash={oddity.clash} reading={reading} />}
       </Lines>
       {entries.length > mostEntries && <p>And {number(entries.length - mostEntries)} more like it.</p>}
       {refusal && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}
       <Actions>
-        {waysOf(oddity, entries).map(({ label, ...way }) =>
+        {waysOf(oddity, entries, reading).map(({ label, ...way }) =>
           'href' in way ? (
             <a key={label} className="question-link" href={way.href}>
               {label}
@@ -55,5 +60,18 @@ export const Question = ({ oddity, reading, onSettled }: QuestionProps) => {
         )}
       </Actions>
     </div>
+  )
+}
+
+type TheirsProps = { readonly clash: Extract<Oddity, { what: 'twoBodies' }>['clash']; readonly reading: Reading }
+
+const Theirs = ({ clash, reading }: TheirsProps) => {
+  const fact = theirBody(reading.world, clash)
+  return fact ? (
+    <Line lead={`${dayClock(fact.at, reading)}, as the other has it`}>
+      {inShort(entryText(fact, reading.world, reading.now, reading))}
+    </Line>
+  ) : (
+    <Line lead="As the other has it">{theirsUnreadable}</Line>
   )
 }

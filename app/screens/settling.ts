@@ -1,24 +1,37 @@
 /** The ways to settle each question: look again, mend what caused it, or say that it is as it stands. */
 import {
+  type AgainRefusal,
   type AmendRefusal,
+  type BottleId,
+  bottlesThatHold,
   type ClashRefusal,
   type CountRefusal,
+  crossedOutOrigin,
   type Entry,
   type Fact,
+  type HowItWas,
+  type LotId,
+  type Moment,
   type Oddity,
   ok,
+  type PlanId,
   portionsFound,
   type Stamp,
   type StrikeRefusal,
   settleClash,
   settleQuestion,
+  slipsOf,
   strikeOut,
   takeUp,
+  theirsOf,
+  type World,
+  writeAgain,
 } from '../../core/index.ts'
 import type { Ask } from '../state/store.ts'
-import { number } from '../words/numbers.ts'
+import { bottleName } from '../words/names.ts'
+import { millilitres, number } from '../words/numbers.ts'
 
-export type SettleRefusal = StrikeRefusal | CountRefusal | AmendRefusal | ClashRefusal
+export type SettleRefusal = StrikeRefusal | CountRefusal | AmendRefusal | ClashRefusal | AgainRefusal
 export type Way = { readonly label: string } & ({ readonly href: string } | { readonly ask: Ask<SettleRefusal> })
 
 const asItStands = ({ key }: Oddity, label: string): Way => ({
@@ -38,15 +51,36 @@ const crossOut = (label: string, targets: readonly Stamp[]): Way => ({
   },
 })
 
-/** The bottle held more than the book knew. */
-const takings = (entries: readonly Entry<Fact>[]): readonly Way[] =>
-  entries.map(({ id }) => ({
-    label: 'The bottle held more: it is empty now',
-    ask: (world, { now }) => takeUp(world, { entry: id, how: { is: 'bottleHeldMore' } }, now),
-  }))
+/** How a dose set aside may have been. */
+const takings = (world: World, now: Moment, { id, fact }: Entry<Fact>): readonly Way[] => {
+  if (fact.kind !== 'doseSetAside') return []
+  const as = (how: HowItWas, label: string): Way => ({
+    label,
+    ask: (current, asked) => takeUp(current, { entry: id, how }, asked.now),
+  })
+  return [
+    ...slipsOf(world, fact).map((amount) => as({ is: 'amount', amount }, `It was ${millilitres(amount)}`)),
+    ...bottlesThatHold(world, fact).map((bottle) =>
+      as({ is: 'fromAnother', bottle }, `It came from ${bottleName(world, bottle, now)}`),
+    ),
+    as({ is: 'bottleHeldMore' }, 'The bottle held more: it is empty now'),
+  ]
+}
+
+/** Crossed out, it can be written again as it was; what never was here may come with a file. */
+const bringBack = (world: World, thing: PlanId | BottleId | LotId, label: string): Way => {
+  const origin = crossedOutOrigin(world.history, thing)
+  return origin === undefined
+    ? { label: 'Take in the other phone’s backup', href: '#/phone' }
+    : { label, ask: (current) => writeAgain(current, origin) }
+}
 
 /** @param entries in the order they happened */
-export const waysOf = (oddity: Oddity, entries: readonly Entry<Fact>[]): readonly Way[] => {
+export const waysOf = (
+  oddity: Oddity,
+  entries: readonly Entry<Fact>[],
+  { world, now }: { readonly world: World; readonly now: Moment },
+): readonly Way[] => {
   const ids = entries.map(({ id }) => id)
   switch (oddity.what) {
     case 'loggedTwice':
@@ -81,24 +115,40 @@ export const waysOf = (oddity: Oddity, entries: readonly Entry<Fact>[]): readonl
         asItStands(oddity, 'It is still right'),
       ]
     case 'doseSetAside':
-      return [crossOut('A slip: cross it out', ids), ...takings(entries)]
+      return [
+        crossOut('A slip: cross it out', ids),
+        ...entries.flatMap((entry) => takings(world, now, entry)),
+        asItStands(oddity, 'Leave it so: nothing comes off the stock'),
+      ]
     case 'twoBodies': {
       const { clash } = oddity
+      const readable = theirBody(world, clash) !== undefined
       const settle = (right: 'ours' | 'theirs'): Way => ({
         label: right === 'ours' ? 'What this phone says' : 'What the other said',
         ask: (world, { now }) => settleClash(world, { clash, right }, now),
       })
-      return [settle('ours'), settle('theirs'), asItStands(oddity, 'Leave it as it stands')]
+      return [
+        ...(entries.length > 0 ? [settle('ours')] : []),
+        ...(entries.length > 0 && readable ? [settle('theirs')] : []),
+        asItStands(oddity, 'Leave it as it stands'),
+      ]
     }
     case 'newerEntries':
       return [{ label: 'Look for an update', href: '#/phone' }, asItStands(oddity, 'Leave it for now')]
     case 'aheadOfItsWriting':
       return [crossOut('Cross it out', ids), asItStands(oddity, 'The day is right')]
     case 'unknownStock':
-    case 'unknownPlan':
       return [
-        { label: 'Take in the other phone’s backup', href: '#/phone' },
+        bringBack(world, oddity.thing, 'It was there: put it back on record'),
         asItStands(oddity, 'Leave it as it stands'),
       ]
+    case 'unknownPlan':
+      return [bringBack(world, oddity.plan, 'Make the plan again'), asItStands(oddity, 'Leave it as it stands')]
   }
+}
+
+/** What the other phone wrote, if this version reads it. */
+export const theirBody = ({ history }: World, clash: Stamp): Fact | undefined => {
+  const noted = history.all.find(({ id }) => id === clash)?.fact
+  return noted?.kind === 'clashNoted' ? theirsOf(noted) : undefined
 }

@@ -9,6 +9,8 @@ export type Look = 'byItself' | 'day' | 'night'
 export type Persistence = 'kept' | 'mayBeCleared' | 'cannotTell'
 export type DeviceMatters = {
   readonly device: DeviceId
+  /** Ids this phone had before a restore. */
+  readonly formerly: readonly DeviceId[]
   readonly look: Look
   readonly lastBackup: Moment
   readonly persistence: Persistence

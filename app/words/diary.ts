@@ -1,20 +1,18 @@
 /** The diary's own words: its days, when a thing was noted and by which phone, and what was crossed out. */
 import {
   type Day,
-  type DeviceId,
   type Entry,
   type EntryStruckOut,
   type Fact,
   type Moment,
-  type Stamp,
   wallClock,
   wallDay,
   writtenAt,
-  writtenBy,
 } from '../../core/index.ts'
 import { clock, dayWords, weekday } from './dates.ts'
+import { type Phones, writtenOn } from './phones.ts'
+import type { Reading } from './reading.ts'
 import { reasonText } from './reasons.ts'
-import type { Reading } from './refusals.ts'
 
 /** "Saturday, 5 March". */
 export const dayHeading = (day: Day, today: Day): string => `${weekday(day)}, ${dayWords(day, today)}`
@@ -32,24 +30,19 @@ const noonForWantOfATime = ({ id, fact }: Entry<Fact>, { zone }: Reading): boole
   wallClock(fact.at, zone).minutes === 720 &&
   wallDay(writtenAt(id), zone) !== wallDay(fact.at, zone)
 
-/** "21:42, on another phone, added later (7 March, 09:12)". */
-export const notedWhen = (entry: Entry<Fact>, thisPhone: DeviceId | undefined, reading: Reading): string =>
-  [
+/** "21:42, on kitchen phone, added later (7 March, 09:12)". */
+export const notedWhen = (entry: Entry<Fact>, phones: Phones, reading: Reading): string => {
+  const phone = writtenOn(entry.id, phones)
+  return [
     noonForWantOfATime(entry, reading) ? 'That day' : clock(entry.fact.at, reading.zone),
-    ...(writtenBy(entry.id) === thisPhone ? [] : ['on another phone']),
+    ...(phone === 'this phone' ? [] : [`on ${phone}`]),
     ...(addedLater(entry) ? [`added later (${dayClock(writtenAt(entry.id), reading)})`] : []),
   ].join(', ')
-
-export const notedBy = (id: Stamp, thisPhone: DeviceId | undefined): string =>
-  writtenBy(id) === thisPhone ? 'this phone' : 'another phone'
+}
 
 /** "Crossed out on 5 March, 21:50, on this phone: a slip of the finger." */
-export const crossedOut = (
-  { id, fact }: Entry<EntryStruckOut>,
-  thisPhone: DeviceId | undefined,
-  reading: Reading,
-): string =>
-  `Crossed out on ${dayClock(fact.at, reading)}, on ${notedBy(id, thisPhone)}${fact.why ? `: ${reasonText(fact.why)}` : ''}.`
+export const crossedOut = ({ id, fact }: Entry<EntryStruckOut>, phones: Phones, reading: Reading): string =>
+  `Crossed out on ${dayClock(fact.at, reading)}, on ${writtenOn(id, phones)}${fact.why ? `: ${reasonText(fact.why)}` : ''}.`
 
 /** What else goes when this is crossed out; undefined where the entry stands for itself alone. */
 export const undoTakesAlong = (fact: Fact): string | undefined => {

@@ -30,6 +30,7 @@ import {
   trays,
   water,
 } from './numbers.ts'
+import { questionName } from './oddities.ts'
 import { reasonText } from './reasons.ts'
 import type { Reading } from './refusals.ts'
 
@@ -172,8 +173,10 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
       return 'A file said something else of an entry; what it said is kept beside it.'
     case 'entryStruckOut':
       return `Crossed out an entry${because(fact.why)}.`
-    case 'questionSettled':
-      return 'Looked at a question: it is as it stands.'
+    case 'questionSettled': {
+      const about = questionName(fact.question)
+      return `Looked at a question${about ? ` (${about})` : ''}: it is as it stands.`
+    }
   }
 }
 

@@ -1,5 +1,6 @@
 /** Crossing out, and settling a question. */
 
+import type { BottleId, LotId, PlanId } from '../basis/ids.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
 import type { Moment } from '../basis/zones.ts'
 import type { EntryStruckOut } from '../ledger/entry.ts'
@@ -29,6 +30,23 @@ export const strikeOut = (
 export const settleQuestion = (question: string, now: Moment): readonly [QuestionSettled] => [
   { kind: 'questionSettled', at: now, question, answer: 'asItStands' },
 ]
+
+const makes = (fact: Fact): PlanId | BottleId | LotId | undefined => {
+  switch (fact.kind) {
+    case 'planMade':
+      return fact.plan
+    case 'bottleRecorded':
+      return fact.bottle
+    case 'portionsFrozen':
+    case 'portionsOnHand':
+    case 'portionsMoved':
+      return fact.lot
+  }
+  return undefined
+}
+/** The last crossed-out entry that a missing plan, bottle or lot came from; undefined where it never was on this phone. */
+export const crossedOutOrigin = ({ all, struck }: History<Fact>, thing: PlanId | BottleId | LotId): Stamp | undefined =>
+  all.findLast(({ id, fact }) => makes(fact) === thing && struck.has(id))?.id
 
 export type AgainRefusal = { readonly why: 'noSuchEntry' | 'isCrossingOut' }
 

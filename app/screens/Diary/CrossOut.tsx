@@ -3,6 +3,7 @@ import { useEffect, useRef, useState } from 'react'
 import { type Entry, type Fact, type StrikeRefusal, strikeOut } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { Chips } from '../../parts/Chips.tsx'
+import { Field } from '../../parts/Field.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { useRequest } from '../../state/useRequest.ts'
 import { undoTakesAlong } from '../../words/diary.ts'
@@ -17,10 +18,12 @@ type CrossOutProps = { readonly entry: Entry<Fact>; readonly reading: Reading; r
 export const CrossOut = ({ entry, reading, onClose }: CrossOutProps) => {
   const panel = useRef<HTMLDivElement>(null)
   const { busy, refusal, send } = useRequest<StrikeRefusal>()
-  const [why, setWhy] = useState<(typeof reasons)[number]['value'] | null>(null)
+  const [chosen, setChosen] = useState<(typeof reasons)[number]['value'] | null>(null)
+  const [words, setWords] = useState('')
   // The button that opened this is gone; its focus comes here rather than to nowhere.
   useEffect(() => panel.current?.focus(), [])
   const crossOut = async () => {
+    const why = words.trim() || chosen
     const done = await send((world, { now }) => strikeOut(world, { target: entry.id, ...(why ? { why } : {}) }, now))
     if (done) onClose()
   }
@@ -28,7 +31,8 @@ export const CrossOut = ({ entry, reading, onClose }: CrossOutProps) => {
   return (
     <div className="diary-undo" ref={panel} tabIndex={-1}>
       <p>It stays readable, crossed out, and everything is reckoned again without it.{along && ` ${along}`}</p>
-      <Chips label="Why, if you care to say" options={reasons} value={why} onChange={setWhy} />
+      <Chips label="Why, if you care to say" options={reasons} value={chosen} onChange={setChosen} />
+      <Field label="Or in your own words" value={words} onChange={setWords} />
       {refusal && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}
       <Actions>
         <Button onAct={crossOut} waiting={busy}>

@@ -1,0 +1,20 @@
+/** Long words cut short where only a line of them has room: at a space if there is one near, never within a letter. */
+const cut = (text: string, most: number): string | undefined => {
+  const letters = [...text.slice(0, most * 2)]
+  if (letters.length <= most && text.length <= most * 2) return undefined
+  const begun = letters.slice(0, most).join('')
+  const space = begun.search(/\s\S{0,24}$/)
+  return `${(space > 0 ? begun.slice(0, space) : begun).trimEnd()} …`
+}
+
+/** One line of it, wherever it is spoken of. */
+export const inShort = (text: string): string => cut(text.replace(/[^\S\u00a0]+/g, ' '), 160) ?? text
+
+const mostLines = 8
+/** As much of a note as stands in the book; undefined where it is not too long to stand there whole. */
+export const folded = (text: string): string | undefined => {
+  const lines = text.split('\n')
+  return lines.length > mostLines
+    ? (cut(lines.slice(0, mostLines).join('\n'), 400) ?? `${lines.slice(0, mostLines).join('\n')} …`)
+    : cut(text, 400)
+}
