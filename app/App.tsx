@@ -20,7 +20,7 @@ import { firstScreenStands, useStatus, useWorld } from './state/store.ts'
 // Tonight is in the first part; what she opens in daylight may take a moment longer.
 const Food = lazy(async () => ({ default: (await loadPart(() => import('./screens/Food/rooms.tsx'))).FoodRoutes }))
 const Water = lazy(async () => ({ default: (await loadPart(() => import('./screens/Water/rooms.tsx'))).WaterRoutes }))
-const Diary = lazy(async () => ({ default: (await loadPart(() => import('./screens/Diary/Diary.tsx'))).Diary }))
+const Diary = lazy(async () => ({ default: (await loadPart(() => import('./screens/Diary/rooms.tsx'))).DiaryRoutes }))
 const ThisPhone = lazy(async () => ({
   default: (await loadPart(() => import('./screens/ThisPhone/ThisPhone.tsx'))).ThisPhone,
 }))
@@ -66,7 +66,7 @@ const Sheet = () => {
             <Switch>
               <Route path="/food/*?" component={Food} />
               <Route path="/water/*?" component={Water} />
-              <Route path="/diary" component={Diary} />
+              <Route path="/diary/*?" component={Diary} />
               <Route path="/phone" component={ThisPhone} />
               <Route component={empty ? FirstRun : Tonight} />
             </Switch>
