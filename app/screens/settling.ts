@@ -8,6 +8,7 @@ import {
   type CountRefusal,
   crossedOutOrigin,
   type Entry,
+  endPlan,
   type Fact,
   type HowItWas,
   type LotId,
@@ -31,7 +32,13 @@ import type { Ask } from '../state/store.ts'
 import { bottleName } from '../words/names.ts'
 import { millilitres, number } from '../words/numbers.ts'
 
-export type SettleRefusal = StrikeRefusal | CountRefusal | AmendRefusal | ClashRefusal | AgainRefusal
+export type SettleRefusal =
+  | StrikeRefusal
+  | CountRefusal
+  | AmendRefusal
+  | ClashRefusal
+  | AgainRefusal
+  | { readonly why: 'noSuchPlan' }
 export type Way = { readonly label: string } & ({ readonly href: string } | { readonly ask: Ask<SettleRefusal> })
 
 const asItStands = ({ key }: Oddity, label: string): Way => ({
@@ -46,6 +53,19 @@ const crossOut = (label: string, targets: readonly Stamp[]): Way => ({
       const struck = strikeOut(world, { target }, now)
       if (!struck.ok) return struck
       facts.push(...struck.value)
+    }
+    return ok(facts)
+  },
+})
+
+const endPlans = (label: string, made: readonly Entry<Fact>[]): Way => ({
+  label,
+  ask: (world, { now }) => {
+    const facts: Fact[] = []
+    for (const { fact } of made) {
+      const ended = fact.kind === 'planMade' ? endPlan(world, { plan: fact.plan }, now) : undefined
+      if (ended && !ended.ok) return ended
+      facts.push(...(ended?.value ?? []))
     }
     return ok(facts)
   },
@@ -133,6 +153,12 @@ export const waysOf = (
         asItStands(oddity, 'Leave it as it stands'),
       ]
     }
+    case 'twoPlans':
+      return [
+        endPlans('Keep the later one alone', entries.slice(0, -1)),
+        ...(entries.length === 2 ? [endPlans('Keep the earlier one alone', entries.slice(1))] : []),
+        asItStands(oddity, 'Both are meant'),
+      ]
     case 'newerEntries':
       return [{ label: 'Look for an update', href: '#/phone' }, asItStands(oddity, 'Leave it for now')]
     case 'aheadOfItsWriting':

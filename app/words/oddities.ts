@@ -1,7 +1,7 @@
 /** What does not add up, as a question. */
 import { crossedOutOrigin, type Moment, type Oddity, type World } from '../../core/index.ts'
 import { nightWords } from './dates.ts'
-import { bottleName, lotName, tankName } from './names.ts'
+import { bottleName, foodName, lotName, tankName } from './names.ts'
 import { capital, millilitres, nights, plural, portions } from './numbers.ts'
 
 export const oddityText = (oddity: Oddity, world: World, now: Moment): string => {
@@ -47,6 +47,7 @@ const names: Readonly<Record<Oddity['what'], string>> = {
   loggedTwice: 'logged twice',
   unknownStock: 'food not on record',
   unknownPlan: 'a plan not on record',
+  twoPlans: 'two plans for one food',
   aheadOfItsWriting: 'a day ahead of its writing',
   doseSetAside: 'more than a bottle holds',
   twoBodies: 'two phones saying two things',

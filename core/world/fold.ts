@@ -47,7 +47,11 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
     ...dosing,
     phones,
     history: past,
-    oddities: findOddities({ ...stock, ...dosing }, { ahead, setAside, strangers, clashes, unread, past }, settled),
+    oddities: findOddities(
+      { ...tanks, ...stock, ...dosing },
+      { ahead, setAside, strangers, clashes, unread, past },
+      settled,
+    ),
     unread,
   }
 

@@ -3,14 +3,17 @@
  * of its own, or whatever mends its cause: a count, a strike-out.
  */
 import type { Day } from '../basis/days.ts'
-import type { BottleId, LotId, PlanId } from '../basis/ids.ts'
+import type { BottleId, FoodId, LotId, PlanId, TankId } from '../basis/ids.ts'
+import { moment } from '../basis/zones.ts'
 import type { DosingState, Nights } from '../dosing/state.ts'
-import { fromTwoPhones } from '../dosing/state.ts'
+import { fromTwoPhones, plansAt } from '../dosing/state.ts'
 import type { FoodState, Observation } from '../food/state.ts'
 import type { Entry, Unread } from '../ledger/entry.ts'
+import { gather } from '../ledger/gather.ts'
 import type { History } from '../ledger/history.ts'
 import { clockGrace } from '../ledger/snapshot.ts'
 import { type Stamp, writtenAt } from '../ledger/stamp.ts'
+import type { TankState } from '../tank/state.ts'
 import type { ClashNoted, Fact } from './facts.ts'
 
 export type Oddity = { readonly key: string; readonly entries: readonly Stamp[] } & (
@@ -20,6 +23,8 @@ export type Oddity = { readonly key: string; readonly entries: readonly Stamp[] 
   | { readonly what: 'loggedTwice'; readonly plan: PlanId; readonly night: Day; readonly more: number }
   | { readonly what: 'unknownStock'; readonly thing: BottleId | LotId }
   | { readonly what: 'unknownPlan'; readonly plan: PlanId }
+  /** More than one plan feeds this food to this tank, each on its nights. `entries` are theirs, one a plan. */
+  | { readonly what: 'twoPlans'; readonly tank: TankId; readonly food: FoodId }
   | { readonly what: 'aheadOfItsWriting' }
   /** More than the bottle holds: noted, not taken off it. */
   | { readonly what: 'doseSetAside' }
@@ -119,12 +124,13 @@ export type CameUpon = {
 }
 
 export const findOddities = (
-  state: FoodState & DosingState,
+  state: TankState & FoodState & DosingState,
   { ahead, setAside, strangers, clashes, unread, past }: CameUpon,
   settled: ReadonlySet<string>,
 ): readonly Oddity[] =>
   [
     ...nightOddities(state),
+    ...twoPlans(state, past),
     ...stockOddities(state),
     ...strangers.map(
       ({ entry, thing }): Oddity => ({
@@ -149,6 +155,25 @@ export const findOddities = (
         ]
       : []),
   ].filter(({ key }) => !settled.has(key))
+
+/** Every snapshot has come by then: the fold asks of no particular day. */
+const lastDay = moment(8_640_000_000_000_000)
+
+const twoPlans = (state: TankState & DosingState, { all, struck }: History<Fact>): readonly Oddity[] => {
+  const same = new Map<string, PlanId[]>()
+  for (const { plan, tank, food } of plansAt(state, lastDay)) gather(same, `${tank} ${food}`, plan)
+  return [...same.values()].flatMap((plans): Oddity[] => {
+    if (plans.length < 2) return []
+    const made = new Map<PlanId, { readonly id: Stamp; readonly tank: TankId; readonly food: FoodId }>()
+    for (const { id, fact } of all)
+      if (fact.kind === 'planMade' && plans.includes(fact.plan) && !struck.has(id)) made.set(fact.plan, { id, ...fact })
+    const [first] = made.values()
+    if (!first) return []
+    const entries = [...made.values()].map(({ id }) => id).sort()
+    const { tank, food } = first
+    return [{ what: 'twoPlans', key: `twoPlans:${[...plans].sort().join('+')}`, entries, tank, food }]
+  })
+}
 
 /** One question an id, however many files disagreed; none once it is crossed out or not here any more. */
 const twoBodies = (clashes: readonly Entry<ClashNoted>[], { struck }: History<Fact>): readonly Oddity[] => {

@@ -14,7 +14,12 @@ const anyCounted: fc.Arbitrary<Fact> = fc.oneof(
   anyOf.bottleRecorded,
   anyOf.liquidMeasured,
   anyOf.liquidGone,
+  anyOf.portionsMoved,
+  anyOf.portionsMoved,
+  anyOf.portionsGivenAway,
+  anyOf.nightsCounted,
   anyOf.doseGiven,
+  anyOf.doseGivenOffPlan,
   anyOf.entryStruckOut,
 )
 
