@@ -1,14 +1,23 @@
 /** The label's range, and whether portions suit a dose. */
 import {
   type Band,
+  type Day,
+  type Due,
   type FoodDescribed,
   type Microlitres,
   type PlanMade,
   type PortionFit,
   quietRatio,
+  type WaterAmount,
 } from '../../core/index.ts'
+import { dayWords, nightFrom } from './dates.ts'
 import { everyNights } from './entries.ts'
+import { list } from './food.ts'
 import { capital, inWords, millilitreRange, millilitres, number, water } from './numbers.ts'
+
+/** "about 400 litres". */
+export const howMuch = (amount: WaterAmount | undefined, roughly: boolean): string =>
+  amount ? `${roughly ? 'about ' : ''}${water(amount)}` : 'volume not known'
 
 /** "The range for this tank is 0.55 to 1.05 mL." Where it comes from is said beside it. */
 export const bandWords = (band: Band | undefined): string => {
@@ -26,7 +35,54 @@ export const bandSource = (food: FoodDescribed): string =>
   `${millilitreRange(food.band.low, food.band.high)} per ${water(food.band.per)}, ${everyNights(food.everyNights)}.`
 
 export const planWords = (plan: PlanMade, food: FoodDescribed): string =>
-  `${millilitres(plan.amount)} of ${food.name}, ${everyNights(plan.everyNights)}`
+  `${millilitres(plan.amount)} of ${food.name}, ${everyNights(plan.everyNights)}${plan.rhythm ? ', on fixed nights' : ''}`
+
+/** "On hold until Friday night, 4 December." or "Next: tomorrow night." */
+export const nextWords = ({ next, heldUntil }: Due, tonight: Day): string => {
+  if (heldUntil === undefined || heldUntil <= tonight)
+    return `Next: ${nightFrom(next < tonight ? tonight : next, tonight)}.`
+  const first = next > heldUntil ? ` Then ${nightFrom(next, tonight)} is the first.` : ''
+  return `On hold until ${nightFrom(heldUntil, tonight)}.${first}`
+}
+
+/** How a plan counts its nights, each in a sentence. */
+export const rhythmWords = {
+  lastDose: {
+    label: 'From the last dose',
+    hint: 'If a night is missed, the next ones move along. Right for most homes.',
+  },
+  fixedNights: {
+    label: 'Fixed nights',
+    hint: 'The nights stay as they are, whatever was given. Right where somebody else looks after the tank, or for a lab.',
+  },
+} as const
+
+/** "Green food and Amber food meet on 1, 7 and 13 April: 2 mL together." */
+export const meetingWords = (
+  foods: readonly string[],
+  meet: readonly Day[],
+  total: number | undefined,
+  tonight: Day,
+): string => {
+  const names = list(foods)
+  if (meet.length === 0) return `${names} do not meet in the coming four weeks.`
+  return `${names} meet on ${nightList(meet, tonight)}${total === undefined ? '' : `: ${millilitres(total)} together`}.`
+}
+
+/** "tonight, 1 and 7 April and 1 May": a month is said once. */
+const nightList = (nights: readonly Day[], tonight: Day): string =>
+  list(
+    nights.map((night, place) => {
+      if (night === tonight) return 'tonight'
+      const after = nights[place + 1]
+      return after?.slice(0, 7) === night.slice(0, 7) ? String(Number(night.slice(8))) : dayWords(night, tonight)
+    }),
+  )
+
+export const turnsWords = (may: boolean): string =>
+  may
+    ? 'That does no harm. They may take turns if you like: one of them begins a night later.'
+    : 'That does no harm. With these two rhythms they meet now and then, whenever they begin.'
 
 /** Does one portion of this size suit the tank, and what to do if not. Suggests, never forbids. */
 export const fitWords = (each: Microlitres, fit: PortionFit): string => {

@@ -12,9 +12,11 @@ type Props = {
   readonly change: (fields: Partial<TankFields>) => void
   readonly refusal: FieldRefusal<TankField> | undefined
   readonly reading: Reading
+  /** Its name is asked elsewhere on the page. */
+  readonly named?: boolean
 }
 
-export const ExactFields = ({ fields, change, refusal, reading }: Props) => {
+export const ExactFields = ({ fields, change, refusal, reading, named = false }: Props) => {
   const error = (field: TankField) => (refusal?.field === field ? refusalText(refusal.refusal, reading) : undefined)
   const number = (field: TankField, label: string, unit: string, hint?: string) => (
     <NumberField
@@ -29,7 +31,7 @@ export const ExactFields = ({ fields, change, refusal, reading }: Props) => {
   const water = waterUnits[fields.unit ?? 'L']
   return (
     <>
-      <Field label="Name" value={fields.name} onChange={(name) => change({ name })} />
+      {!named && <Field label="Name" value={fields.name} onChange={(name) => change({ name })} />}
       <Choice
         label="How sure is the number?"
         options={[

@@ -7,6 +7,7 @@ import {
   type FoodDescribed,
   type FoodId,
   foodAt,
+  foodRetired,
   type Moment,
   makePlan,
   nightOf,
@@ -18,7 +19,7 @@ import {
   sourcesOf,
   type TankDescribed,
   type TankId,
-  tankAt,
+  tankKept,
   type World,
 } from '../../../core/index.ts'
 import { Actions, Button, ButtonLink } from '../../parts/Actions.tsx'
@@ -34,7 +35,7 @@ import { useDraft } from '../../state/useDraft.ts'
 import { fromStorage, useRequest } from '../../state/useRequest.ts'
 import { dayInFull } from '../../words/dates.ts'
 import { asTyped, millilitres } from '../../words/numbers.ts'
-import { bandWords, fitWords } from '../../words/plan.ts'
+import { bandWords, fitWords, rhythmWords } from '../../words/plan.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import { type Reading, useReading } from '../useReading.ts'
@@ -44,8 +45,11 @@ export const PlanForm = () => {
   const { tank: id, food: given } = useParams<{ tank: TankId; food?: FoodId }>()
   const reading = useReading()
   const { world, now } = reading
-  const tank = tankAt(world, id, now)
-  const foods = [...world.foods.keys()].flatMap((food) => foodAt(world, food, now) ?? [])
+  const tank = tankKept(world, id, now)
+  // One no longer bought is offered only where its plan goes on all the same: made by another phone, perhaps.
+  const foods = [...world.foods.keys()].flatMap((food) =>
+    foodRetired(world, food, now) && !planFor(world, id, food, now) ? [] : (foodAt(world, food, now) ?? []),
+  )
   const unplanned = foods.find(({ food }) => !planFor(world, id, food, now))
   const [chosen, choose] = useState(given ?? unplanned?.food ?? foods[0]?.food)
   const food = foods.find((known) => known.food === chosen)
@@ -74,6 +78,8 @@ export const PlanForm = () => {
   )
 }
 
+const rhythms = (['lastDose', 'fixedNights'] as const).map((value) => ({ value, ...rhythmWords[value] }))
+
 /** What the portions she has come to, each size once. */
 const fits = (world: World, food: FoodId, band: Band, now: Moment): readonly string[] => {
   const sizes = sourcesOf(world, food, now).flatMap((source) => (source.from === 'portions' ? [source.each] : []))
@@ -96,6 +102,7 @@ const Fields = ({ tank, food, reading }: FieldsProps) => {
       amount: known ? asTyped(known.amount / 1000) : low ? asTyped(low / 1000) : '',
       everyNights: String(known?.everyNights ?? food.everyNights),
       firstNight: known?.firstNight ?? tonight,
+      rhythm: known?.rhythm ?? 'lastDose',
     },
   )
   const { busy, refusal, send, reset } = useRequest<PlanRefusal>()
@@ -145,8 +152,14 @@ const Fields = ({ tank, food, reading }: FieldsProps) => {
         onChange={(everyNights) => typed({ everyNights })}
         error={inField('everyNights')}
       />
+      <Choice
+        label="Counted from what?"
+        options={rhythms}
+        value={fields.rhythm}
+        onChange={(rhythm) => typed({ rhythm })}
+      />
       <DayField
-        label="First night"
+        label={fields.rhythm === 'fixedNights' ? 'One of the nights, from which they are counted' : 'First night'}
         value={fields.firstNight}
         onChange={(firstNight) => typed({ firstNight })}
         echo={read.ok ? dayInFull(read.value.firstNight) : undefined}

@@ -1,9 +1,10 @@
 /** A tank, new or described again. */
 import { useState } from 'react'
 import { useLocation, useParams } from 'wouter'
-import { inForce, ok, type TankId } from '../../../core/index.ts'
+import { inForce, ok, retireTank, type TankId, tankKept } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { ClockField } from '../../parts/ClockField.tsx'
+import { Field } from '../../parts/Field.tsx'
 import { Form } from '../../parts/Form.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { Notice } from '../../parts/Notice.tsx'
@@ -13,6 +14,7 @@ import { newId } from '../../state/ids.ts'
 import { useDraft } from '../../state/useDraft.ts'
 import { useRequest } from '../../state/useRequest.ts'
 import { refusalText } from '../../words/refusals.ts'
+import { Ending } from '../Ending.tsx'
 import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
 import { ExactFields } from './ExactFields.tsx'
@@ -23,6 +25,7 @@ export const TankForm = () => {
   const { id } = useParams<{ id: TankId }>()
   const reading = useReading()
   const known = inForce(reading.world.tanks.get(id) ?? [], reading.now)
+  const kept = tankKept(reading.world, id, reading.now)
   const [, go] = useLocation()
   const {
     fields,
@@ -62,6 +65,7 @@ export const TankForm = () => {
     >
       <Form onSend={save}>
         <Unfinished since={restoredFrom} zone={reading.zone} today={reading.today} onFresh={() => void clear()} />
+        {known && <Field label="Name" value={fields.name} onChange={(name) => change({ name })} />}
         <WaterQuestion {...shared} />
         <ClockField
           label="When do the lights go out?"
@@ -70,7 +74,7 @@ export const TankForm = () => {
           error={wrong?.field === 'lightsOut' ? refusalText(wrong.refusal, reading) : undefined}
         />
         <MoreExact label="Make it more exact" open={exactField(wrong)}>
-          <ExactFields {...shared} />
+          <ExactFields {...shared} named={known !== undefined} />
         </MoreExact>
         {stopped && <Notice kind="refusal">{refusalText(stopped, reading)}</Notice>}
         <Actions>
@@ -79,6 +83,19 @@ export const TankForm = () => {
           </Button>
         </Actions>
       </Form>
+      {kept && (
+        <Ending
+          label="No longer kept"
+          says={`${kept.name} and its past stay in the diary. Its plans end, and it can be brought back.`}
+          act="It is no longer kept"
+          reasons={['takenDown', 'sold', 'leak', 'movedHouse']}
+          ask={(why) =>
+            (world, { now }) =>
+              retireTank(world, { tank: kept.tank, ...why }, now)
+            }
+          onDone={() => go('/water')}
+        />
+      )}
     </Page>
   )
 }

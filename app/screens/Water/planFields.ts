@@ -17,6 +17,7 @@ export type PlanFields = {
   readonly amount: string
   readonly everyNights: string
   readonly firstNight: string
+  readonly rhythm: 'lastDose' | 'fixedNights'
 }
 export type PlanField = keyof PlanFields
 export type PlanWrong = { readonly field: PlanField; readonly refusal: AmountRefusal | NumberRefusal | PlanRefusal }
@@ -24,7 +25,7 @@ export type PlanWrong = { readonly field: PlanField; readonly refusal: AmountRef
 export const readPlan = (
   fields: PlanFields,
   tonight: Day,
-): Result<Pick<PlanAsked, 'amount' | 'everyNights' | 'firstNight'>, PlanWrong> => {
+): Result<Pick<PlanAsked, 'amount' | 'everyNights' | 'firstNight' | 'rhythm'>, PlanWrong> => {
   const amount = readMillilitres(fields.amount)
   if (!amount.ok) return refuse({ field: 'amount', refusal: amount.refusal })
   const nights = readNumber(fields.everyNights)
@@ -33,6 +34,7 @@ export const readPlan = (
     amount: amount.value,
     everyNights: nights.value,
     firstNight: isDay(fields.firstNight) ? fields.firstNight : tonight,
+    ...(fields.rhythm === 'fixedNights' ? { rhythm: 'fixedNights' } : {}),
   })
 }
 

@@ -1,0 +1,64 @@
+/** One tank: its water, its lamp, what it is fed. */
+import { doseWater, litres, plansAt, type TankDescribed, trueWater, usGallons, wallDay } from '../../../core/index.ts'
+import { Actions, ButtonLink } from '../../parts/Actions.tsx'
+import { Facts } from '../../parts/Facts.tsx'
+import { Line, Lines } from '../../parts/Lines.tsx'
+import { MoreExact } from '../../parts/MoreExact.tsx'
+import { Section } from '../../parts/Section.tsx'
+import { dayWords } from '../../words/dates.ts'
+import { zoneWords } from '../../words/entries.ts'
+import { about, millilitres } from '../../words/numbers.ts'
+import { howMuch } from '../../words/plan.ts'
+import type { Reading } from '../useReading.ts'
+import { Meeting } from './Meeting.tsx'
+import { TankPlan } from './TankPlan.tsx'
+
+export const Tank = ({ tank, reading }: { readonly tank: TankDescribed; readonly reading: Reading }) => {
+  const { world, now } = reading
+  const reckoned = doseWater(tank.water)
+  const real = trueWater(tank.water)
+  const plans = plansAt(world, now).filter((plan) => plan.tank === tank.tank)
+  const earlier = (world.tanks.get(tank.tank) ?? []).filter((described) => described !== tank)
+  const today = wallDay(now, tank.zone)
+  return (
+    <Section title={tank.name}>
+      <Facts
+        facts={[
+          {
+            term: 'Water',
+            fact: howMuch(reckoned, tank.water.about),
+            note: reckoned && `${about(litres(reckoned))} litres, ${about(usGallons(reckoned))} US gallons`,
+          },
+          ...(real ? [{ term: 'True volume', fact: `${about(litres(real))} litres` }] : []),
+          { term: 'Lights out', fact: tank.lightsOut, note: zoneWords(tank.zone) },
+          { term: 'Pipette’s mark', fact: millilitres(tank.pipetteMark) },
+        ]}
+      />
+      <Lines>
+        {plans.map((plan) => (
+          <TankPlan key={plan.plan} plan={plan} tank={tank} reading={reading} />
+        ))}
+      </Lines>
+      <Meeting tank={tank} plans={plans} reading={reading} />
+      {earlier.length > 0 && (
+        <MoreExact label="What it was before">
+          <Lines>
+            {earlier.toReversed().map((described) => (
+              <Line key={described.at} lead={`from ${dayWords(wallDay(described.at, described.zone), today)}`}>
+                {`${described.name}: ${howMuch(doseWater(described.water), described.water.about)}, lights out at ${described.lightsOut}`}
+              </Line>
+            ))}
+          </Lines>
+        </MoreExact>
+      )}
+      <Actions>
+        <ButtonLink kind="quiet" href={`#/water/tank/${tank.tank}`}>
+          Change this tank
+        </ButtonLink>
+        <ButtonLink kind="quiet" href={`#/water/plan/${tank.tank}`}>
+          {plans.length === 0 ? 'Make a plan' : 'Another plan'}
+        </ButtonLink>
+      </Actions>
+    </Section>
+  )
+}
