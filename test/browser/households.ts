@@ -37,6 +37,7 @@ import {
   tankOf,
   usGal,
 } from '../support/givenLab.ts'
+import { householdsMoved } from './householdsMoved.ts'
 
 const lab: readonly Fact[] = [
   ...tankOf(longGallery, usGal(200), { name: 'Long Gallery' }),
@@ -185,5 +186,6 @@ export const households = {
   emptierThanBook: () => emptierThanBook().entries(),
   crossedOut: () => crossedOut().entries(),
   longNames: () => longNames().entries(),
+  ...householdsMoved,
 } satisfies Record<string, () => readonly Entry<Fact>[]>
 export type Household = keyof typeof households
