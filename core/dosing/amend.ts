@@ -10,7 +10,7 @@ import type { Stamp } from '../ledger/stamp.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { bandOf } from './band.ts'
 import type { DoseGiven, DoseGivenOffPlan, DoseSetAside, ServedAny, Taken } from './facts.ts'
-import { partFor } from './give.ts'
+import { inOne, partFor } from './give.ts'
 import { slipReadings } from './slip.ts'
 import type { DosingState } from './state.ts'
 
@@ -25,7 +25,7 @@ export type AmendRefusal =
       readonly holds: Microlitres
       readonly asked: Microlitres
     }
-export type Amended = readonly [EntryStruckOut, DoseGiven | DoseGivenOffPlan]
+export type Amended = readonly [EntryStruckOut, Dose]
 
 const isDose = (entry: Entry<AnyFact>): entry is Entry<Dose> =>
   entry.fact.kind === 'doseGiven' || entry.fact.kind === 'doseGivenOffPlan' || entry.fact.kind === 'doseSetAside'
@@ -36,7 +36,7 @@ const standing = ({ history }: State, id: Stamp): Result<Dose, AmendRefusal> => 
   return history.struck.has(id) ? refuse({ why: 'alreadyCrossedOut' }) : ok(entry.fact)
 }
 
-/** Written anew under the kind its parts ask for. */
+/** Written anew under the kind its parts ask for; a dose set aside is taken up. */
 const writtenAgain = (
   dose: Dose,
   served: readonly ServedAny[],
@@ -59,16 +59,19 @@ export const moveDose = (
   const dose = standing(state, entry)
   if (!dose.ok) return dose
   const tank = tankAt(state, to, dose.value.at)
-  if (!tank) return refuse({ why: 'noSuchTank' })
-  const served = dose.value.served.map(
+  if (!tank || from === to || dose.value.served.every((part) => part.tank !== from))
+    return refuse({ why: 'noSuchTank' })
+  const moved = dose.value.served.map(
     (part): ServedAny =>
       part.tank === from
         ? { ...partFor(state, to, dose.value.food, part.amount, now), night: nightOf(dose.value.at, tank) }
         : part,
   )
+  const served = inOne(moved)
   return ok([
     { kind: 'entryStruckOut', at: now, target: entry, why: 'wrongTank' },
-    writtenAgain(dose.value, served, dose.value.taken),
+    // Set aside it stays: which tank it was says nothing of the bottle.
+    dose.value.kind === 'doseSetAside' ? { ...dose.value, served } : writtenAgain(dose.value, served, dose.value.taken),
   ])
 }
 

@@ -1,5 +1,5 @@
 /** Recording a dose. What has happened can always be recorded, if need be once confirmed. */
-import type { Microlitres } from '../basis/amounts.ts'
+import { type Microlitres, microlitres } from '../basis/amounts.ts'
 import { type Day, daysBetween, later } from '../basis/days.ts'
 import type { BottleId, FoodId, PlanId, TankId } from '../basis/ids.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
@@ -24,6 +24,8 @@ type Told = {
   readonly sure?: boolean
   /** More than the bottle holds by the book is set aside: whoever is asked how that was before says so. Absent: as `sure`. */
   readonly aside?: boolean
+  /** The bottle held more than the book knew: what the book has is taken, and it is empty. */
+  readonly heldMore?: boolean
   /** There is a dose for this night already, and this is another. */
   readonly again?: boolean
   readonly why?: string
@@ -87,9 +89,11 @@ export const giveShared = (
     return refuse({ why: 'wholePortions' })
   if (asked.at > now + clockGrace) return refuse({ why: 'notYet', at: asked.at })
   const served: ServedAny[] = []
-  for (const { tank: id, plan, amount } of asked.parts) {
+  for (const { tank: id, plan, amount } of inOne(asked.parts)) {
     const tank = tankAt(state, id, asked.at)
     if (!tank || !foodAt(state, asked.food, asked.at)) return refuse({ why: 'noSuchPlan' })
+    if (plan && !state.plans.get(plan)?.some((made) => made.tank === id && made.food === asked.food))
+      return refuse({ why: 'noSuchPlan' })
     served.push({ tank: id, ...(plan ? { plan } : {}), night: nightOf(asked.at, tank), amount })
   }
   for (const part of served) {
@@ -97,11 +101,12 @@ export const giveShared = (
     if (refusal) return refuse(refusal)
   }
   const night = served.map((part) => part.night).reduce(later)
-  const empty = emptier(state, asked.taken)
+  const taken = asked.heldMore ? cappedByBook(state, asked.taken) : asked.taken
+  const empty = emptier(state, taken)
   if (empty && !(asked.aside ?? asked.sure)) return refuse(empty)
   const past = asked.sure ? undefined : pastRefusal(state, asked, night, now)
   if (past) return refuse(past)
-  const { at, food, taken, why } = asked
+  const { at, food, why } = asked
   const told = { at, food, taken, ...(why ? { why } : {}) }
   if (empty) return ok([{ kind: 'doseSetAside', ...told, served }])
   const onPlan = served.flatMap((part): Served[] => (part.plan ? [{ ...part, plan: part.plan }] : []))
@@ -111,6 +116,16 @@ export const giveShared = (
       ? { kind: 'doseGiven', ...told, served: onPlan }
       : { kind: 'doseGivenOffPlan', ...told, served },
   ])
+}
+
+/** A tank named twice had both: one part, and judged as one. */
+export const inOne = <Part extends DosePart>(parts: readonly Part[]): readonly Part[] => {
+  const byTank = new Map<TankId, Part>()
+  for (const part of parts) {
+    const before = byTank.get(part.tank)
+    byTank.set(part.tank, before ? { ...part, ...before, amount: microlitres(before.amount + part.amount) } : part)
+  }
+  return [...byTank.values()]
 }
 
 const partRefusal = (
@@ -143,6 +158,14 @@ const emptier = (state: FoodState, taken: readonly Taken[]): DoseRefusal | undef
   }
   return undefined
 }
+
+const cappedByBook = (state: FoodState, taken: readonly Taken[]): readonly Taken[] =>
+  taken.map((part) => {
+    const bottle = part.from === 'bottle' ? state.bottles.get(part.bottle) : undefined
+    return part.from === 'bottle' && bottle
+      ? { ...part, amount: microlitres(Math.min(part.amount, liquidLeft(bottle))) }
+      : part
+  })
 
 const pastRefusal = (state: State, asked: SharedDoseAsked, night: Day, now: Moment): DoseRefusal | undefined => {
   for (const part of asked.taken) {
