@@ -1,5 +1,6 @@
 /** What is asked about a dose before it is noted, and what the exact form says. */
 import {
+  type AmountRefusal,
   type Day,
   type DoseRefusal,
   type Keeping,
@@ -29,6 +30,24 @@ export const doseRefusalText = (refusal: DoseRefusal, reader: Reader, reading: R
   if (refusal.why === 'pastItsDay' && refusal.days > sniffDays)
     return `${refusalText(refusal, reading)} That is long past.`
   return refusalText(refusal, reading)
+}
+
+/** What is missing or cannot be read in the exact form. */
+export type WrongInForm = AmountRefusal | { readonly why: 'howMany' | 'whichTank' | 'whenMissing' }
+
+export const doseWrongText = (refusal: WrongInForm, reading: Reading): string => {
+  switch (refusal.why) {
+    case 'howMany':
+      return 'How many?'
+    case 'whichTank':
+      return 'Which tank was it?'
+    case 'whenMissing':
+      return 'When was it? About is good enough.'
+    case 'notPositive':
+      return refusalText({ why: 'nothingGiven' }, reading)
+    default:
+      return refusalText(refusal, reading)
+  }
 }
 
 /** "Tray bag 3, kitchen freezer". */

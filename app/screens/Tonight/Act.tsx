@@ -1,6 +1,6 @@
 /** The large "Dosed" under the thumb, its undo in the same place, and what it was refused for. */
 import { Suspense } from 'react'
-import type { DoseRefusal, Serving, Taken, TonightLine } from '../../../core/index.ts'
+import type { DoseRefusal, Serving, TonightLine } from '../../../core/index.ts'
 import { Button } from '../../parts/Actions.tsx'
 import { BigAct, Dock } from '../../parts/BigAct.tsx'
 import { Notice } from '../../parts/Notice.tsx'
@@ -87,8 +87,6 @@ const Trouble = ({ line, reader, dosing }: TroubleProps) => {
         </Button>
       </Notice>
     )
-  const poured = (change: (part: Extract<Taken, { from: 'bottle' }>) => Taken): readonly Taken[] =>
-    dose.taken.map((part) => (part.from === 'bottle' ? change(part) : part))
   return (
     <Suspense>
       <Refused
@@ -98,8 +96,11 @@ const Trouble = ({ line, reader, dosing }: TroubleProps) => {
         reading={reading}
         ways={{
           onSure: (more) => void confirm(line, more),
-          onBottle: (bottle) => void confirm(line, {}, { ...dose, taken: poured((part) => ({ ...part, bottle })) }),
-          onHeldMore: (amount) => void confirm(line, {}, { ...dose, taken: poured((part) => ({ ...part, amount })) }),
+          onBottle: (bottle) => {
+            const taken = dose.taken.map((part) => (part.from === 'bottle' ? { ...part, bottle } : part))
+            void confirm(line, {}, { ...dose, taken })
+          },
+          onHeldMore: () => void confirm(line, { heldMore: true }),
           onLeave: dosing.reset,
         }}
       />

@@ -48,13 +48,13 @@ export type ActRefusal =
   | NightsCountRefusal
   | HoldRefusal
   | ChoiceRefusal
-export type Confirmed = Pick<DoseAsked, 'again' | 'sure' | 'aside' | 'why'>
+export type Confirmed = Pick<DoseAsked, 'again' | 'sure' | 'aside' | 'heldMore' | 'why'>
 
 /** What was taken and what reached the tank; of a shared portion, where the rest went. */
 export type Dose = {
   readonly taken: readonly Taken[]
   readonly amount: Microlitres
-  readonly rest?: { readonly tank: TankId; readonly amount: Microlitres }
+  readonly shared?: { readonly tank: TankId; readonly amount: Microlitres }
 }
 /** `plan` is the line it was done to; `back` takes it back where crossing out is not enough. */
 type Done = { readonly plan?: PlanId; readonly did: Did; readonly back?: Back }
@@ -101,11 +101,11 @@ export const useDosing = () => {
   }
   const give = ({ plan: { plan, tank, food } }: TonightLine, dose: Dose, told: Confirmed = {}): Promise<void> => {
     setAsked({ dose, told })
-    const { taken, amount, rest } = dose
+    const { taken, amount, shared } = dose
     const part = { tank, plan, amount }
     return write(
       (world, { now }) => {
-        const parts = rest ? [part, partFor(world, rest.tank, food, rest.amount, now)] : [part]
+        const parts = shared ? [part, partFor(world, shared.tank, food, shared.amount, now)] : [part]
         return giveShared(world, { food, parts, taken, at: now, aside: false, ...told }, now)
       },
       { plan, did: 'dosed' },

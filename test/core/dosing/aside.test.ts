@@ -24,3 +24,9 @@ test('whoever is sure of the amount can still be asked how the bottle held it', 
   expect(done(giveDose(world, { ...jug, sure: true, aside: true }, now))).toMatchObject([{ kind: 'doseSetAside' }])
   expect(done(giveDose(world, { ...jug, sure: true }, now))).toMatchObject([{ kind: 'doseSetAside' }])
 })
+
+test('a bottle that held more than the book knew is empty, and what reached the water is told as it was', () => {
+  expect(done(giveDose(world, { ...jug, sure: true, heldMore: true }, now))).toMatchObject([
+    { kind: 'doseGiven', taken: [{ amount: 96_000 }], served: [{ amount: 1_000_000 }] },
+  ])
+})

@@ -6,6 +6,8 @@ import {
   strikeOut,
   type TonightLine,
   tanksAt,
+  twiceOf,
+  wholeOf,
   writeAgain,
 } from '../../../../core/index.ts'
 import { Actions, Button, ButtonLink } from '../../../parts/Actions.tsx'
@@ -13,7 +15,6 @@ import { tankName } from '../../../words/names.ts'
 import { inWords, millilitres } from '../../../words/numbers.ts'
 import type { Reading } from '../../useReading.ts'
 import type { Dosing } from '../useDosing.ts'
-import { twice, whole } from './amounts.ts'
 import { Half } from './Half.tsx'
 import { Sources } from './Sources.tsx'
 
@@ -66,12 +67,12 @@ const Due = ({ line, serving, reading, dosing }: OtherwiseProps) => {
       </Actions>
       {serving && (
         <Actions>
-          <Button kind="quiet" onAct={() => void dosing.give(line, twice(serving))}>
+          <Button kind="quiet" onAct={() => void dosing.give(line, twiceOf(serving))}>
             {serving.taken.from === 'bottle' ? 'Gave twice as much' : `Gave ${inWords(serving.taken.count * 2)}`}
           </Button>
           {inPart(serving) && (
-            <Button kind="quiet" onAct={() => void dosing.give(line, whole(serving))}>
-              Gave the whole portion, {millilitres(whole(serving).amount)}
+            <Button kind="quiet" onAct={() => void dosing.give(line, wholeOf(serving))}>
+              Gave the whole portion, {millilitres(wholeOf(serving).amount)}
             </Button>
           )}
           <Half line={line} serving={serving} reading={reading} dosing={dosing} />

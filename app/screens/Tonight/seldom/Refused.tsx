@@ -27,7 +27,7 @@ export type Ways = {
   readonly onAmount?: (amount: Microlitres) => void
   readonly onBottle: (bottle: BottleId) => void
   /** It held more than the book knew, and is empty now. */
-  readonly onHeldMore: (holds: Microlitres) => void
+  readonly onHeldMore: () => void
   readonly onLeave: () => void
 }
 type RefusedProps = {
@@ -90,7 +90,7 @@ const Ways = ({ refusal, food, told, reader, ways }: WaysProps) => {
             </Button>
           ))}
           {refusal.holds > 0 && (
-            <Button kind="quiet" onAct={() => ways.onHeldMore(refusal.holds)}>
+            <Button kind="quiet" onAct={ways.onHeldMore}>
               The bottle held more: it is empty now
             </Button>
           )}

@@ -1,0 +1,131 @@
+/** The questions, one under the other; what is refused is asked beside the button, and nothing typed is lost. */
+import { useState } from 'react'
+import type { BottleId, Day, DoseRefusal, Microlitres, PlanMade, TankDescribed } from '../../../core/index.ts'
+import { Actions, Button, ButtonLink } from '../../parts/Actions.tsx'
+import { Chips } from '../../parts/Chips.tsx'
+import { Field } from '../../parts/Field.tsx'
+import { Form } from '../../parts/Form.tsx'
+import { Notice } from '../../parts/Notice.tsx'
+import { useMatter } from '../../state/device.ts'
+import { useDraft } from '../../state/useDraft.ts'
+import { fromStorage, useRequest } from '../../state/useRequest.ts'
+import { doseWrongText } from '../../words/dose.ts'
+import { entryText } from '../../words/entries.ts'
+import { asTyped } from '../../words/numbers.ts'
+import { reasonOptions } from '../../words/reasons.ts'
+import { refusalText } from '../../words/refusals.ts'
+import { Refused } from '../Tonight/seldom/Refused.tsx'
+import type { Confirmed } from '../Tonight/useDosing.ts'
+import { Unfinished } from '../Unfinished.tsx'
+import type { Reading } from '../useReading.ts'
+import { DoseAmounts, DoseTanks } from './DoseReached.tsx'
+import { DoseSource } from './DoseSource.tsx'
+import { DoseWhen } from './DoseWhen.tsx'
+import type { DoseField, DoseFields, DoseWrong } from './doseFields.ts'
+import { giveRead, readDose, usualDose } from './readDose.ts'
+
+type DoseFormProps = {
+  readonly plan: PlanMade
+  /** The plan's own. */
+  readonly tank: TankDescribed
+  readonly tanks: readonly TankDescribed[]
+  readonly reading: Reading
+  readonly onNoted: (night: Day, says: string) => void
+}
+
+const reasons = reasonOptions('rich', 'stuck', 'notNoted', 'sniffed')
+
+export const DoseForm = ({ plan, tank, tanks, reading, onNoted }: DoseFormProps) => {
+  const { world, now } = reading
+  const thisPhone = useMatter('device')
+  const { fields, change: type, clear, restoredFrom } = useDraft(`dose/${plan.plan}`, usualDose(plan, tank, world, now))
+  const { busy, refusal, send, reset } = useRequest<DoseRefusal>()
+  const [wrong, setWrong] = useState<DoseWrong>()
+  /** What she has confirmed of the form as it stands. */
+  const [told, setTold] = useState<Confirmed>({})
+  const words = { today: reading.today, zone: tank.zone }
+
+  const change = (changed: Partial<DoseFields>) => {
+    type(changed)
+    setWrong(undefined)
+    setTold({})
+    reset()
+  }
+  const save = async (as: DoseFields, confirmed: Confirmed) => {
+    setTold(confirmed)
+    const read = readDose(as, plan, world, now)
+    setWrong(read.ok ? undefined : read.refusal)
+    if (!read.ok) return
+    const { night } = read.value
+    const written = await send((latest, at) => {
+      // "Just now" is the moment of the touch, not of the minute shown.
+      const dose = as.when === 'now' ? { ...read.value, at: at.now } : read.value
+      return giveRead(latest, dose, confirmed, at.now)
+    })
+    if (!written) return
+    setTold({})
+    await clear()
+    const last = written.at(-1)
+    onNoted(night, last ? entryText(last.fact, world, now, words) : '')
+  }
+  const instead = (changed: Partial<DoseFields>, confirmed: Confirmed = {}) => {
+    type(changed)
+    void save({ ...fields, ...changed }, confirmed)
+  }
+  const meant = (amount: Microlitres) => {
+    const typed = asTyped(amount / 1000)
+    const [only] = fields.tanks
+    const of = refusal && refusal.why === 'farAboveRange' ? refusal.tank : only
+    instead(
+      fields.tanks.length === 1 && only !== undefined && fields.amounts[only] === undefined
+        ? { poured: typed }
+        : { amounts: of ? { ...fields.amounts, [of]: typed } : fields.amounts },
+    )
+  }
+  const inField = (field: DoseField) => (wrong?.field === field ? doseWrongText(wrong.refusal, words) : undefined)
+  const parts = { fields, change, plan, reading, wrong: inField }
+  return (
+    <Form onSend={() => save(fields, told)}>
+      <Unfinished {...reading} since={restoredFrom} onFresh={() => void clear()} />
+      <DoseTanks {...parts} tanks={tanks} />
+      <DoseSource {...parts} />
+      <DoseAmounts {...parts} />
+      <DoseWhen {...parts} />
+      <Chips
+        label="Why? It may be skipped."
+        options={reasons}
+        value={reasons.find(({ value }) => value === fields.reason)?.value ?? null}
+        onChange={(reason) => change({ reason: reason ?? '' })}
+      />
+      <Field label="Or in your own words" value={fields.words} onChange={(typed) => change({ words: typed })} />
+      {refusal && !fromStorage(refusal) && (
+        <Refused
+          refusal={refusal}
+          food={plan.food}
+          told={fields.words.trim() !== '' || fields.reason !== ''}
+          reader={{ world, now, thisPhone }}
+          reading={words}
+          ways={{
+            onSure: (more) => void save(fields, { ...told, ...more }),
+            onAmount: meant,
+            onBottle: (bottle: BottleId) => instead({ source: bottle }, told),
+            onHeldMore: () => void save(fields, { ...told, heldMore: true }),
+            onLeave: () => {
+              setTold({})
+              reset()
+            },
+          }}
+        />
+      )}
+      {refusal && fromStorage(refusal) && <Notice kind="refusal">{refusalText(refusal, words)}</Notice>}
+      <Actions>
+        <Button submit waiting={busy}>
+          Note it
+        </Button>
+        <ButtonLink kind="quiet" href="#/">
+          Not now
+        </ButtonLink>
+      </Actions>
+    </Form>
+  )
+}
