@@ -56,11 +56,10 @@ const OfflineReady = () => {
   const { offlineReady, dismiss } = useOfflineReady()
   return (
     offlineReady && (
-      <Notice>
-        <p>
-          From now on it opens without a network. <LinkButton onAct={dismiss}>Good</LinkButton>
-        </p>
-      </Notice>
+      <div className="notices-passing">
+        <p>From now on it opens without a network.</p>
+        <LinkButton onAct={dismiss}>Good</LinkButton>
+      </div>
     )
   )
 }
