@@ -1,5 +1,5 @@
 /** Which screen is shown where, and the frame around it. */
-import { lazy, Suspense, useEffect } from 'react'
+import { lazy, Suspense, useEffect, useLayoutEffect } from 'react'
 import { Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
 import { tonight } from '../core/index.ts'
@@ -15,7 +15,7 @@ import { useNow } from './state/clock.ts'
 import { useMatter } from './state/device.ts'
 import { lookingRound } from './state/household.ts'
 import { loadPart } from './state/leave.ts'
-import { firstScreenStands, useStatus, useWorld } from './state/store.ts'
+import { firstScreenStands, type Status, useStatus, useWorld } from './state/store.ts'
 
 // Tonight is in the first part; what she opens in daylight may take a moment longer.
 const Food = lazy(async () => ({ default: (await loadPart(() => import('./screens/Food/rooms.tsx'))).FoodRoutes }))
@@ -51,7 +51,7 @@ const Sheet = () => {
   const status = useStatus()
   const world = useWorld()
   const room = roomAt(path)
-  useLook(room)
+  useLook(room, status)
   useEffect(firstScreenStands, [])
   const empty = world.tanks.size === 0
   const opening = status === 'opening' || status === 'blocked' || (status === 'glance' && room !== 'tonight')
@@ -78,17 +78,21 @@ const Sheet = () => {
 }
 
 /** Red and dark by itself on Tonight while a lamp is out; the kitchen keeps the day. Forced or refused in This phone. */
-const useLook = (room: RoomId) => {
+const useLook = (room: RoomId, status: Status) => {
   // Not by way of the household's calendar: until the book is open that would ask the phone for its zone, which is slow.
   const world = useWorld()
   const now = useNow()
   const wish = useMatter('look') ?? 'byItself'
   const dark = room === 'tonight' && tonight(world, now).some((line) => line.dark)
+  // While the book is being opened it is not known, and the page stays as dark as it began.
+  const unknown = wish === 'byItself' && (status === 'opening' || status === 'blocked')
   const look = wish === 'byItself' ? (dark ? 'night' : 'day') : wish
-  useEffect(() => {
+  // Before the first frame, not after it: that frame would shine.
+  useLayoutEffect(() => {
+    if (unknown) return
     document.documentElement.dataset.look = look
     // The bar above the page belongs to the phone, and must not shine either.
     for (const bar of document.querySelectorAll<HTMLMetaElement>('meta[name="theme-color"]'))
       bar.content = look === 'night' ? '#000000' : '#f5efe0'
-  }, [look])
+  }, [look, unknown])
 }
