@@ -2,11 +2,11 @@
 import { lazy, Suspense, useEffect, useLayoutEffect } from 'react'
 import { Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
-import { tonight } from '../core/index.ts'
+import { backupOverdue, tanksAt, tonight, wallDay } from '../core/index.ts'
 import { Frame } from './parts/Frame.tsx'
 import { Loading } from './parts/Loading.tsx'
 import type { RoomId } from './parts/RoomIcon.tsx'
-import { Rooms } from './parts/Rooms.tsx'
+import { type Room, Rooms } from './parts/Rooms.tsx'
 import { Broken } from './screens/Broken.tsx'
 import { MadeUpBar } from './screens/MadeUpBar.tsx'
 import { Notices } from './screens/Notices.tsx'
@@ -16,6 +16,7 @@ import { useMatter } from './state/device.ts'
 import { lookingRound } from './state/household.ts'
 import { loadPart } from './state/leave.ts'
 import { firstScreenStands, type Status, useStatus, useWorld } from './state/store.ts'
+import { backupMark } from './words/phone.ts'
 
 // Tonight is in the first part; what she opens in daylight may take a moment longer.
 const Food = lazy(async () => ({ default: (await loadPart(() => import('./screens/Food/rooms.tsx'))).FoodRoutes }))
@@ -35,6 +36,20 @@ const rooms = [
   { id: 'diary', label: 'Diary', href: '#/diary' },
   { id: 'phone', label: 'This phone', href: '#/phone' },
 ] as const
+
+/** A month without a backup is marked, once all of the book is read and if there is one of her own. */
+const useRooms = (status: Status): readonly Room[] => {
+  const world = useWorld()
+  const now = useNow()
+  const last = useMatter('lastBackup')
+  const [tank] = tanksAt(world, now)
+  const overdue =
+    status === 'ready' &&
+    !lookingRound &&
+    tank !== undefined &&
+    backupOverdue(world, last, { today: wallDay(now, tank.zone), zone: tank.zone })
+  return rooms.map((room) => (room.id === 'phone' && overdue ? { ...room, waits: backupMark } : room))
+}
 
 const roomAt = (path: string): RoomId =>
   rooms.find(({ id, href }) => id !== 'tonight' && path.startsWith(href.slice(1)))?.id ?? 'tonight'
@@ -56,7 +71,7 @@ const Sheet = () => {
   const empty = world.tanks.size === 0
   const opening = status === 'opening' || status === 'blocked' || (status === 'glance' && room !== 'tonight')
   return (
-    <Frame rooms={<Rooms says="Rooms" name="Smallhours" rooms={rooms} current={room} />}>
+    <Frame rooms={<Rooms says="Rooms" name="Smallhours" rooms={useRooms(status)} current={room} />}>
       <Notices />
       {opening ? (
         <Loading says="Opening the book …" />

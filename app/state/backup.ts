@@ -14,7 +14,7 @@ import type { FileTooLarge, FileUnreadable, NotHandedOver } from '../storage/bac
 import type { StorageRefusal } from '../storage/connection.ts'
 import type { Imported, ImportStopped, Progress } from '../storage/importing.ts'
 import { now, phoneZone } from './clock.ts'
-import { setMatter, thisDevice } from './device.ts'
+import { renewDevice, setMatter, thisDevice } from './device.ts'
 import { loadPart } from './leave.ts'
 import { takeIn, wholeBook } from './store.ts'
 
@@ -92,6 +92,15 @@ export const previewBackup = async (
   const ours = await wholeBook()
   const { added, already, clashes } = union(ours, read.value.entries)
   return ok({ file: read.value, added, already, clashes, restores: ours.length === 0 })
+}
+
+/** The book of an empty phone came from a file: that file is its backup, and who wrote it may be this very phone. */
+export const afterRestore = async ({ file: { header } }: BackupPreview): Promise<Result<void, StorageRefusal>> => {
+  const renewed = await renewDevice()
+  if (!renewed.ok) return renewed
+  await setMatter('restoredFrom', header.device)
+  if (header.at <= now()) await setMatter('lastBackup', header.at)
+  return renewed
 }
 
 /** All or none, compared once more with what is here by then. */

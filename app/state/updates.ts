@@ -67,3 +67,18 @@ export const useOfflineReady = (): { readonly offlineReady: boolean; readonly di
   offlineReady: useSyncExternalStore(changed.subscribe, () => updates.offlineReady),
   dismiss,
 })
+
+/** `coming`: it is being fetched, or waits to be taken. */
+export type LookedForUpdate = 'coming' | 'newest' | 'noNetwork' | 'cannot'
+
+/** By hand, where entries of a newer version say that there is one. */
+export const lookForUpdate = async (): Promise<LookedForUpdate> => {
+  const registration = 'serviceWorker' in navigator ? await navigator.serviceWorker.getRegistration() : undefined
+  if (!registration) return 'cannot'
+  try {
+    await registration.update()
+  } catch {
+    return 'noNetwork'
+  }
+  return registration.installing || registration.waiting ? 'coming' : 'newest'
+}

@@ -11,6 +11,8 @@ export type DeviceMatters = {
   readonly device: DeviceId
   /** Ids this phone had before a restore. */
   readonly formerly: readonly DeviceId[]
+  /** Who wrote the book that was restored here; null once she has said whether it was this phone. */
+  readonly restoredFrom: DeviceId | null
   readonly look: Look
   readonly lastBackup: Moment
   readonly persistence: Persistence

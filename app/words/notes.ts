@@ -8,7 +8,10 @@ const cut = (text: string, most: number): string | undefined => {
 }
 
 /** One line of it, wherever it is spoken of. */
-export const inShort = (text: string): string => cut(text.replace(/[^\S\u00a0]+/g, ' '), 160) ?? text
+export const inShort = (text: string): string => {
+  const line = text.replace(/[^\S\u00a0]+/g, ' ')
+  return cut(line, 160) ?? line
+}
 
 const mostLines = 8
 /** As much of a note as stands in the book; undefined where it is not too long to stand there whole. */

@@ -1,11 +1,13 @@
 /** What this phone says of itself: what it holds, how safe that is, and what a backup file would bring. */
-import { addMonths, type DeviceId, type Moment, wallDay } from '../../core/index.ts'
+import { type DeviceId, isUnread, type Moment, wallDay } from '../../core/index.ts'
 import type { BackupPreview, HandedOver } from '../state/backup.ts'
 import type { Status } from '../state/store.ts'
+import type { LookedForUpdate } from '../state/updates.ts'
 import type { Look, Persistence } from '../storage/device.ts'
 import type { Imported } from '../storage/importing.ts'
 import { dayWords } from './dates.ts'
 import { number, plural } from './numbers.ts'
+import { type Phones, phoneWords } from './phones.ts'
 import type { Reading } from './refusals.ts'
 
 const entries = (count: number): string => plural(count, 'entry', 'entries')
@@ -26,13 +28,13 @@ const lastBackupText = (last: Moment | undefined, { today, zone }: Reading): str
   last === undefined ? 'No backup has been saved from it yet.' : `Last backup: ${dayWords(wallDay(last, zone), today)}.`
 
 /** A quiet word, never an alarm; undefined where there is nothing to say. */
-export const backupDueText = (held: number, last: Moment | undefined, { today, zone }: Reading): string | undefined => {
+export const backupDueText = (held: number, last: Moment | undefined, overdue: boolean): string | undefined => {
   if (held === 0) return undefined
   if (last === undefined) return 'A lost or broken phone takes its book with it; a backup file kept elsewhere does not.'
-  return addMonths(wallDay(last, zone), 1) < today
-    ? 'That is more than a month ago: a good day for a new one.'
-    : undefined
+  return overdue ? 'That is more than a month ago: a good day for a new one.' : undefined
 }
+/** For ears, beside the room's name. */
+export const backupMark = 'no backup for more than a month'
 
 export const handedOverText = ({ how, name }: HandedOver): string =>
   how === 'shared'
@@ -60,11 +62,12 @@ export const unreadText = (count: number): string =>
 /** "This file holds 1,204 entries, written on 3 March by another phone. 14 are new here, 1,190 are here already." */
 export const previewText = (
   { file, added, already, clashes }: BackupPreview,
-  thisPhone: DeviceId | undefined,
+  phones: Phones,
   { today, zone }: Reading,
 ): string => {
   const { at, device } = file.header
-  const who = device === thisPhone ? 'this phone' : 'another phone'
+  const known = phoneWords(device, phones)
+  const who = known === 'another phone' ? (nameInside(file.entries, device) ?? known) : known
   const parts = [
     `${are(added.length)} new here`,
     `${are(already)} here already`,
@@ -76,9 +79,20 @@ export const previewText = (
   return `This file holds ${entries(file.entries.length)}, written on ${dayWords(wallDay(at, zone), today)} by ${who}. ${parts.join(', ')}.`
 }
 
+/** A phone that knows nothing yet learns from the file what the other is called. */
+const nameInside = (entries: BackupPreview['file']['entries'], device: DeviceId): string | undefined => {
+  const named = entries.findLast(
+    (entry) => !isUnread(entry) && entry.fact.kind === 'phoneNamed' && entry.fact.device === device,
+  )
+  return named && !isUnread(named) && named.fact.kind === 'phoneNamed' ? named.fact.name : undefined
+}
+
 export const takenInText = ({ added, already, clashes }: Imported): string => {
   const news = added === 0 ? 'Nothing in it was new' : `Taken in: ${entries(added)}`
-  const kept = clashes.length === 0 ? '' : ` ${number(clashes.length)} said something else; kept as this phone has it.`
+  const kept =
+    clashes.length === 0
+      ? ''
+      : ` ${number(clashes.length)} said something else; kept as this phone has it, and asked about.`
   return `${news}; ${number(already)} ${already === 1 ? 'was' : 'were'} here already.${kept}`
 }
 
@@ -102,5 +116,36 @@ export const troubleText = (status: Status): string | undefined => {
       return 'This phone has no room left, so the book could not be opened. Free some space, then reload.'
     case 'storageFailed':
       return 'This phone could not open the book. Nothing in it was changed; reload to try again.'
+  }
+}
+
+/** Offered as they are; anything else is typed. */
+export const phoneNameOptions = ['kitchen phone', 'my phone', 'the lab’s phone', 'tablet'].map((name) => ({
+  value: name,
+  label: name,
+}))
+export const calledText = (name: string | undefined): string =>
+  name === undefined
+    ? 'This phone has no name yet. In another phone’s diary it stands as “another phone”.'
+    : `This phone is called “${name}”, in every phone’s diary.`
+export const sameNameText = 'Another phone is called so too; their entries would look alike.'
+
+export const wroteItText = (name: string | undefined): string =>
+  name === undefined
+    ? 'Did this phone write the file, before it was emptied or replaced? Then its entries are this phone’s own.'
+    : `The file was written by “${name}”. Is that this phone?`
+export const wroteItLabel = (name: string | undefined): string =>
+  name === undefined ? 'Yes, this phone wrote it' : `This phone goes on as “${name}”`
+
+export const updateText = (looked: LookedForUpdate): string => {
+  switch (looked) {
+    case 'coming':
+      return 'There is a newer version. It is offered at the top of the page once it is here.'
+    case 'newest':
+      return 'This is the newest version there is.'
+    case 'noNetwork':
+      return 'That needs a network, and there is none just now.'
+    case 'cannot':
+      return 'This browser fetches the newest version by itself whenever the page is opened with a network.'
   }
 }

@@ -6,9 +6,9 @@ import { beforeAll, expect, test } from 'vitest'
 import { PleaseCheck } from '../../app/screens/PleaseCheck.tsx'
 import { waysOf } from '../../app/screens/settling.ts'
 import { currentWorld, start, takeIn } from '../../app/state/store.ts'
-import { type Oddity, ok } from '../../core/index.ts'
+import { day, type Oddity, ok } from '../../core/index.ts'
 import { at, bookOf, given, kitchenPhone } from '../support/given.ts'
-import { blueClip, dose, lab, onHand, planOf, portionOf } from '../support/givenLab.ts'
+import { blueClip, dose, firstBottle, greenPlan, lab, onHand, planOf, portionOf } from '../support/givenLab.ts'
 
 const twice = () => {
   const book = given(
@@ -72,10 +72,16 @@ test('every question can be left as it stands', () => {
     { what: 'countGapMoved', key: 'b', entries: [id], of: 'portions', thing: lot, seen },
     { what: 'unknownStock', key: 'c', entries: [id], thing: lot },
     { what: 'aheadOfItsWriting', key: 'd', entries: [id] },
+    { what: 'unknownPlan', key: 'e', entries: [id], plan: greenPlan },
+    { what: 'doseSetAside', key: 'f', entries: [id] },
+    { what: 'twoBodies', key: 'g', entries: [id], clash: id },
+    { what: 'newerEntries', key: 'h', entries: [id], count: 1 },
+    { what: 'loggedTwice', key: 'i', entries: [id], plan: greenPlan, night: day('2026-06-10'), more: 0 },
+    { what: 'bottleEmptierThanBook', key: 'j', entries: [id], bottle: firstBottle, short: 7 },
   ]
   const now = at('2026-06-11 08:16')
   const settles = asked.map((oddity) =>
-    waysOf(oddity, []).flatMap((way) => {
+    waysOf(oddity, [], { world: currentWorld(), now }).flatMap((way) => {
       const answer = 'ask' in way ? way.ask(currentWorld(), { now }) : undefined
       return answer?.ok ? answer.value.filter(({ kind }) => kind === 'questionSettled') : []
     }),

@@ -1,6 +1,6 @@
 /** This phone: what it holds, how safe that is, and a book that comes in from a file. */
 import 'fake-indexeddb/auto'
-import { fireEvent, render, screen } from '@testing-library/react'
+import { fireEvent, render, screen, waitFor } from '@testing-library/react'
 import userEvent from '@testing-library/user-event'
 import { beforeAll, expect, test } from 'vitest'
 import { Broken } from '../../app/screens/Broken.tsx'
@@ -8,7 +8,7 @@ import { ThisPhone } from '../../app/screens/ThisPhone/ThisPhone.tsx'
 import { matter, thisDevice } from '../../app/state/device.ts'
 import { start, wholeBook } from '../../app/state/store.ts'
 import { backupDueText, previewText, takenInText, troubleText } from '../../app/words/phone.ts'
-import { day, exportLedger, type PlaceId } from '../../core/index.ts'
+import { backupOverdue, type DeviceId, day, exportLedger, fold, type PlaceId } from '../../core/index.ts'
 import { at, given, kitchenPhone, labPhone, london } from '../support/given.ts'
 import { lab } from '../support/givenLab.ts'
 
@@ -26,25 +26,31 @@ test('a preview says what a file holds, who wrote it, and what it would bring', 
     clashes: [],
     restores: false,
   }
-  expect(plain(previewText(preview, labPhone, reading))).toBe(
+  const phones = (mine: DeviceId) => ({ mine: [mine], world: { phones: new Map() }, now: header.at })
+  expect(plain(previewText(preview, phones(labPhone), reading))).toBe(
     `This file holds ${entries.length} entries, written on 3 March by another phone. ${entries.length - 1} are new here, 1 is here already, 2 are of a newer version, none disagree.`,
   )
-  expect(previewText(preview, kitchenPhone, reading)).toContain('by this phone')
+  expect(previewText(preview, phones(kitchenPhone), reading)).toContain('by this phone')
 })
 
 test('what disagreed is reported as kept, and nothing new is said to be nothing new', () => {
   const [ours] = entries
   if (!ours) throw new Error('no entries')
   expect(takenInText({ added: 0, already: 7, clashes: [{ ours, theirs: ours }], wasEmpty: false })).toBe(
-    'Nothing in it was new; 7 were here already. 1 said something else; kept as this phone has it.',
+    'Nothing in it was new; 7 were here already. 1 said something else; kept as this phone has it, and asked about.',
   )
 })
 
 test('a backup is asked for quietly, once a calendar month has passed', () => {
-  expect(backupDueText(5, at('2026-02-09 12:34'), reading)).toBeUndefined()
-  expect(backupDueText(5, at('2026-02-08 12:34'), reading)).toMatch(/more than a month ago/)
-  expect(backupDueText(5, undefined, reading)).toMatch(/a backup file kept elsewhere/)
-  expect(backupDueText(0, undefined, reading)).toBeUndefined()
+  const begun = given(lab).world()
+  expect(backupOverdue(begun, at('2026-02-09 12:34'), reading)).toBe(false)
+  expect(backupOverdue(begun, at('2026-02-08 12:34'), reading)).toBe(true)
+  expect(backupOverdue(begun, undefined, reading)).toBe(true)
+  expect(backupOverdue(fold([]), undefined, reading)).toBe(false)
+  expect(backupDueText(5, at('2026-02-09 12:34'), false)).toBeUndefined()
+  expect(backupDueText(5, at('2026-02-08 12:34'), true)).toMatch(/more than a month ago/)
+  expect(backupDueText(5, undefined, false)).toMatch(/a backup file kept elsewhere/)
+  expect(backupDueText(0, undefined, true)).toBeUndefined()
 })
 
 test('trouble is told, calm is not', () => {
@@ -73,7 +79,19 @@ test('a book restored into an empty phone is looked through, taken in whole, and
   expect(await screen.findByText(`Taken in: ${entries.length} entries; 0 were here already.`)).toBeTruthy()
   expect(await wholeBook()).toHaveLength(entries.length)
   expect(matter('device')).not.toBe(before)
-  expect(screen.getByText(/^This phone holds \d+ entries\. No backup/)).toBeTruthy()
+  expect(screen.getByText(/^This phone holds \d+ entries\. Last backup: 3 March/)).toBeTruthy()
+  await userEvent.click(screen.getByRole('button', { name: 'Yes, this phone wrote it' }))
+  await waitFor(() => expect(matter('formerly')).toEqual([kitchenPhone]))
+  expect(screen.queryByText(/^Did this phone write/)).toBeNull()
+})
+
+test('the phone is named with one touch and a word of her own, and that is an entry of the book', async () => {
+  render(<ThisPhone />)
+  expect(screen.getByText(/^This phone has no name yet/)).toBeTruthy()
+  await userEvent.click(screen.getByRole('button', { name: 'kitchen phone' }))
+  await userEvent.type(screen.getByLabelText('Or in your own words'), ' downstairs')
+  await userEvent.click(screen.getByRole('button', { name: 'Call it so' }))
+  expect(await screen.findByText(/^This phone is called “kitchen phone downstairs”/)).toBeTruthy()
 })
 
 test('a file left alone changes nothing', async () => {
@@ -92,7 +110,7 @@ test('a file left alone changes nothing', async () => {
   expect(await screen.findByText(/1 is new here/)).toBeTruthy()
   await userEvent.click(screen.getByRole('button', { name: 'Leave it' }))
   expect(screen.queryByText(/1 is new here/)).toBeNull()
-  expect(await wholeBook()).toHaveLength(entries.length)
+  expect(await wholeBook()).toHaveLength(entries.length + 1)
 })
 
 test('the look is chosen for this phone and kept', async () => {

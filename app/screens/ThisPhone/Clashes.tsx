@@ -20,7 +20,7 @@ export const Clashes = ({ clashes, reading }: ClashesProps) => {
       ? 'an entry of a newer version'
       : `${entryText(held.fact, reading.world, reading.now, reading)} (${dayClock(held.fact.at, reading)})`
   return (
-    <MoreExact label="What disagrees: kept as this phone has it">
+    <MoreExact label="What disagrees">
       <Lines>
         {clashes.slice(0, most).map(({ ours, theirs }) => (
           <Line key={ours.id}>

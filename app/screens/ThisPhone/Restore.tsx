@@ -6,10 +6,10 @@ import { Loading } from '../../parts/Loading.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { Progress } from '../../parts/Progress.tsx'
 import type { BackupPreview } from '../../state/backup.ts'
-import { useMatter } from '../../state/device.ts'
 import { number } from '../../words/numbers.ts'
 import { previewText, takenInText } from '../../words/phone.ts'
 import { refusalText } from '../../words/refusals.ts'
+import { usePhones } from '../usePhones.ts'
 import { useReading } from '../useReading.ts'
 import { Clashes } from './Clashes.tsx'
 import { useRestore } from './useRestore.ts'
@@ -84,11 +84,11 @@ type PreviewProps = {
 
 const Preview = ({ name, preview, onTakeIn, onLeave }: PreviewProps) => {
   const reading = useReading()
-  const thisPhone = useMatter('device')
+  const phones = usePhones(reading)
   const news = preview.added.length
   return (
     <Notice title={name}>
-      <p role="status">{previewText(preview, thisPhone, reading)}</p>
+      <p role="status">{previewText(preview, phones, reading)}</p>
       <Clashes clashes={preview.clashes} reading={reading} />
       <Actions>
         {news > 0 && (
@@ -96,8 +96,11 @@ const Preview = ({ name, preview, onTakeIn, onLeave }: PreviewProps) => {
             {news === 1 ? 'Take in the new one' : `Take in the ${number(news)} new ones`}
           </Button>
         )}
+        {news === 0 && preview.clashes.length > 0 && (
+          <Button onAct={() => onTakeIn(preview)}>Take in what disagrees, to be asked about it</Button>
+        )}
         <Button kind="quiet" onAct={onLeave}>
-          {news > 0 ? 'Leave it' : 'Good'}
+          {news > 0 || preview.clashes.length > 0 ? 'Leave it' : 'Good'}
         </Button>
       </Actions>
     </Notice>

@@ -1,4 +1,5 @@
-/** What belongs to this phone: its look, how safe the book is on it, the way out and in as a file, what this app is. */
+/** What belongs to this phone: its name and look, how safe the book is on it, the way out and in as a file, what this app is. */
+import { backupOverdue } from '../../../core/index.ts'
 import { Facts } from '../../parts/Facts.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
@@ -11,39 +12,52 @@ import { LookRound } from '../LookRound.tsx'
 import { useReading } from '../useReading.ts'
 import { Keeping } from './Keeping.tsx'
 import { LookChoice } from './LookChoice.tsx'
+import { Newest } from './Newest.tsx'
 import { Nudges } from './Nudges.tsx'
+import { PhoneName } from './PhoneName.tsx'
 import { Restore } from './Restore.tsx'
 import { SaveBackup } from './SaveBackup.tsx'
+import { WroteIt } from './WroteIt.tsx'
 
 export const ThisPhone = () => {
   const reading = useReading()
   const { history, unread } = reading.world
   const held = history.all.length + unread.length
   const lastBackup = useMatter('lastBackup')
-  const due = backupDueText(held, lastBackup, reading)
+  const due = backupDueText(held, lastBackup, backupOverdue(reading.world, lastBackup, reading))
   return (
     <Page title="This phone" answer={lookingRound ? madeUpPhoneText : holdsText(held, lastBackup, reading)}>
-      {lookingRound ? (
-        <p>{madeUpKeepingText}</p>
-      ) : (
-        <Section title="Backup">
-          {due && <p>{due}</p>}
-          {held > 0 && <SaveBackup reading={reading} />}
-          <Restore />
-          {unread.length > 0 && <p>{unreadText(unread.length)}</p>}
+      {/* Not before there is a book: a name alone would make a phone that is to be restored look lived in. */}
+      {!lookingRound && held > 0 && (
+        <Section title="Its name">
+          <PhoneName reading={reading} />
         </Section>
       )}
       <Section title="Look">
         <LookChoice reading={reading} />
       </Section>
-      {!lookingRound && (
+      {lookingRound ? (
+        <p>{madeUpKeepingText}</p>
+      ) : (
         <>
-          <Section title="Kept on this phone">
-            <Keeping />
-          </Section>
           <Section title="Reminders">
             <Nudges reading={reading} />
           </Section>
+          <Section title="Kept on this phone">
+            <Keeping />
+          </Section>
+          <Section title="Backup">
+            {due && <p>{due}</p>}
+            {held > 0 && <SaveBackup reading={reading} />}
+            <Restore />
+            <WroteIt reading={reading} />
+          </Section>
+          {unread.length > 0 && (
+            <Section title="From a newer version">
+              <p>{unreadText(unread.length)}</p>
+              <Newest />
+            </Section>
+          )}
           <Section title="Look round">
             <LookRound reading={reading} />
           </Section>
@@ -52,8 +66,9 @@ export const ThisPhone = () => {
       <Section title="About Smallhours">
         <p>{privacyText}</p>
         <p>{careText}</p>
-        <p>{licencesText}</p>
         <Facts facts={[{ term: 'Version', fact: version }]} />
+        {!lookingRound && unread.length === 0 && <Newest />}
+        <p>{licencesText}</p>
       </Section>
     </Page>
   )

@@ -1,8 +1,7 @@
 /** A file on its way in: chosen, looked through, taken in or left. */
 import { useRef, useState } from 'react'
 import type { ImportRefusal } from '../../../core/index.ts'
-import { type BackupPreview, importBackup, previewBackup } from '../../state/backup.ts'
-import { renewDevice } from '../../state/device.ts'
+import { afterRestore, type BackupPreview, importBackup, previewBackup } from '../../state/backup.ts'
 import type { FileTooLarge, FileUnreadable } from '../../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../../storage/connection.ts'
 import type { Imported, ImportStopped, Progress } from '../../storage/importing.ts'
@@ -39,7 +38,7 @@ export const useRestore = () => {
     const done = await importBackup(preview, show, stop.signal)
     if (!done.ok) return setState({ is: 'refused', refusal: done.refusal })
     if (done.value.wasEmpty) {
-      const renewed = await renewDevice()
+      const renewed = await afterRestore(preview)
       if (!renewed.ok) return setState({ is: 'refused', refusal: renewed.refusal })
     }
     setState({ is: 'done', imported: done.value })
