@@ -38,6 +38,7 @@ import {
   usGal,
 } from '../support/givenLab.ts'
 import { householdsMoved } from './householdsMoved.ts'
+import { householdsTonight } from './householdsTonight.ts'
 
 const lab: readonly Fact[] = [
   ...tankOf(longGallery, usGal(200), { name: 'Long Gallery' }),
@@ -187,5 +188,6 @@ export const households = {
   crossedOut: () => crossedOut().entries(),
   longNames: () => longNames().entries(),
   ...householdsMoved,
+  ...householdsTonight,
 } satisfies Record<string, () => readonly Entry<Fact>[]>
 export type Household = keyof typeof households

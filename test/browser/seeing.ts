@@ -1,5 +1,5 @@
 /** Brings a page into a state of the table. */
-import type { Browser, Page } from '@playwright/test'
+import { type Browser, expect, type Page } from '@playwright/test'
 import { households } from './households.ts'
 import { backupOf, evening, go, openApp, restore } from './keeper.ts'
 import type { looks, State } from './states.ts'
@@ -21,6 +21,8 @@ export const see = async (browser: Browser, state: State, options: Options = {})
   // One at a time: opening one changes which are closed.
   const closed = page.locator('details:not([open]) > summary').first()
   if (state.unfolded) while ((await closed.count()) > 0) await closed.click()
+  // What is fetched only when it is wanted has come.
+  await expect(page.locator('.loading')).toHaveCount(0)
   return {
     page,
     show: async (look) => {

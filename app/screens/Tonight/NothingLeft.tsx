@@ -2,6 +2,7 @@
 import { Suspense } from 'react'
 import { pastServings, sourcesOf, type TonightLine } from '../../../core/index.ts'
 import { Actions, ButtonLink } from '../../parts/Actions.tsx'
+import { Loading } from '../../parts/Loading.tsx'
 import type { Reading } from '../useReading.ts'
 import { PastFood } from './rare.ts'
 import type { Dosing } from './useDosing.ts'
@@ -15,7 +16,7 @@ export const NothingLeft = ({ line, reading, dosing }: Props) => {
   return (
     <>
       {past.length > 0 ? (
-        <Suspense>
+        <Suspense fallback={<Loading says="One moment …" />}>
           <PastFood line={line} past={past} reading={reading} dosing={dosing} />
         </Suspense>
       ) : (

@@ -1,6 +1,7 @@
 /** What is due tonight, one touch to say it is done, and the bottles to shake. */
 import { Suspense, useMemo } from 'react'
 import { lasts, together, tonight } from '../../../core/index.ts'
+import { Loading } from '../../parts/Loading.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { useMatter } from '../../state/device.ts'
 import { dayWords, nightWords } from '../../words/dates.ts'
@@ -57,7 +58,7 @@ export const Tonight = () => {
         />
       }
     >
-      <Suspense>
+      <Suspense fallback={<Loading says="One moment …" />}>
         {open.length > 0 && <Unlogged lines={open} reading={reading} dosing={dosing} />}
         {much && much.chosen === undefined && <Overfed line={line} much={much} dosing={dosing} />}
         {held && <Holding key={held} line={line} until={held} dosing={dosing} />}
