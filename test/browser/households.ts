@@ -8,6 +8,7 @@ import {
   type Fact,
   fillTrays,
   giveDose,
+  type Held,
   type PlanId,
   planFreezing,
   portionsGone,
@@ -37,6 +38,7 @@ import {
   tankOf,
   usGal,
 } from '../support/givenLab.ts'
+import { householdsDiary } from './householdsDiary.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsTonight } from './householdsTonight.ts'
 
@@ -189,5 +191,6 @@ export const households = {
   longNames: () => longNames().entries(),
   ...householdsMoved,
   ...householdsTonight,
-} satisfies Record<string, () => readonly Entry<Fact>[]>
+  ...householdsDiary,
+} satisfies Record<string, () => readonly Held[]>
 export type Household = keyof typeof households

@@ -1,6 +1,6 @@
 /** The app as a person meets it: opened at a moment, asked through roles and labels. */
 import { type BrowserContext, expect, type Page } from '@playwright/test'
-import { type DeviceId, type Entry, exportLedger, type Fact, type Moment } from '../../core/index.ts'
+import { type DeviceId, exportLedger, type Held, type Moment } from '../../core/index.ts'
 
 /** Half past eight on a Wednesday evening, half an hour before the lights go out. */
 export const evening = '2026-11-25T20:30:00Z'
@@ -38,7 +38,7 @@ export const beginWithBottle = async (page: Page): Promise<void> => {
   await expect(dosed(page)).toBeVisible()
 }
 
-export const backupOf = (entries: readonly Entry<Fact>[], at = evening): string =>
+export const backupOf = (entries: readonly Held[], at = evening): string =>
   exportLedger(entries, { at: Date.parse(at) as Moment, device: 'elsewhere' as DeviceId, version: '0.1.0' })
 
 /** Through This phone, as she would. */

@@ -92,6 +92,25 @@ export const states: readonly State[] = [
   { name: 'diary, nothing', household: 'empty', route: '/diary' },
   { name: 'diary', household: 'crossedOut', route: '/diary' },
   { name: 'diary, logged twice', household: 'loggedTwice', route: '/diary' },
+  { name: 'diary, notes and named phones', household: 'written', route: '/diary' },
+  { name: 'diary, something looked up', household: 'written', route: '/diary', unfolded: true },
+  { name: 'diary, a dose set aside', household: 'setAside', route: '/diary' },
+  { name: 'diary, two phones say two things', household: 'disputed', route: '/diary' },
+  { name: 'diary, a plan crossed out', household: 'planGone', route: '/diary' },
+  { name: 'diary, entries of a newer version', household: 'newer', route: '/diary' },
+  { name: 'diary, long names', household: 'longNames', route: '/diary', unfolded: true },
+  { name: 'a note', household: 'twoTanks', route: '/diary/note' },
+  { name: 'a note on an earlier day', household: 'twoTanks', route: '/diary/note/2026-11-12' },
   { name: 'this phone', household: 'trays', route: '/phone' },
+  { name: 'this phone, a name of its own', household: 'written', route: '/phone', unfolded: true },
+  { name: 'this phone, entries of a newer version', household: 'newer', route: '/phone' },
+  { name: 'this phone, a month without a backup', household: 'trays', route: '/phone', time: '2027-01-13T20:30:00Z' },
 ]
+
+export const stateCalled = (name: string): State => {
+  const found = states.find((state) => state.name === name)
+  if (!found) throw new Error(`No state is called ${name}`)
+  return found
+}
+
 export const looks = ['day', 'night'] as const
