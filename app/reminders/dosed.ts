@@ -72,11 +72,8 @@ const dosesOf = (offer: Offer, world: World, at: Moment): Result<readonly DoseFa
   for (const dose of offer.doses) {
     const asked = giveDose(world, { ...dose, at }, at)
     if (asked.ok) facts.push(...asked.value)
-    else if (isGiven(asked.refusal)) given = asked.refusal
+    else if (asked.refusal.why === 'alreadyGiven' || asked.refusal.why === 'justRecorded') given = asked.refusal
     else return asked
   }
   return facts.length === 0 && given ? refuse(given) : ok(facts)
 }
-
-export const isGiven = ({ why }: DosedRefusal | StorageRefusal): boolean =>
-  why === 'alreadyGiven' || why === 'justRecorded'

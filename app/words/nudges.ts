@@ -13,7 +13,7 @@ import {
   type Zone,
 } from '../../core/index.ts'
 import type { NudgeStanding, Offer, Telling } from '../reminders/channel.ts'
-import { type Dosed, isGiven } from '../reminders/dosed.ts'
+import type { Dosed } from '../reminders/dosed.ts'
 import { clock, nightFrom } from './dates.ts'
 import { capital, millilitres } from './numbers.ts'
 import { refusalText } from './refusals.ts'
@@ -45,17 +45,19 @@ export const nudgeWords = ({ key, tank, night, lines, plannedAt }: Nudge, world:
 /** What takes the nudge's place once it is answered. */
 export const dosedWords = (key: string, { tank: id }: Offer, { world, at, done }: Dosed): Telling => {
   const tank = tankAt(world, id, at)
-  if (done.ok)
-    return {
-      key,
-      title: 'Noted',
-      body: `Dosed ${amounts(done.value)}${tank ? ` for ${tank.name}` : ''}. Undo is in the app.`,
-      quiet: true,
-    }
+  const noted = (amount: string): Telling => ({
+    key,
+    title: 'Noted',
+    body: `Dosed ${amount}${tank ? ` for ${tank.name}` : ''}. Undo is in the app.`,
+    quiet: true,
+  })
+  if (done.ok) return noted(amounts(done.value))
+  // A second touch in the same moment: what it says must not hide what the first one did.
+  if (done.refusal.why === 'justRecorded') return noted(millilitres(done.refusal.mark.amount))
   // Without its tank there is no calendar to speak by, and no refusal that speaks of one.
   const zone = tank?.zone ?? ('UTC' as Zone)
   const reading = { zone, today: tank ? nightOf(at, tank) : wallDay(at, zone) }
-  if (isGiven(done.refusal) && done.refusal.why !== 'nightIsOver')
+  if (done.refusal.why === 'alreadyGiven')
     return { key, title: 'Noted already', body: refusalText(done.refusal, reading), quiet: true }
   const why = done.refusal.why === 'nightIsOver' ? 'That night is over by now.' : refusalText(done.refusal, reading)
   return { key, title: 'Not noted', body: `${why} Touch this to open Smallhours.` }
