@@ -1,9 +1,13 @@
-/** Every state in both looks, gone through by axe; nothing runs out of the screen, narrow or with large letters. */
+/**
+ * Every state in both looks, gone through by axe; nothing runs out of the screen, narrow, with large letters or on its side;
+ * nothing shines at night.
+ */
 import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { expect, type Page, test } from '@playwright/test'
 import type { AxeResults } from 'axe-core'
 import { see } from './seeing.ts'
+import { shining, shiningColours } from './shine.ts'
 import { looks, states } from './states.ts'
 
 declare global {
@@ -28,9 +32,13 @@ for (const state of states)
       expect(found, look).toEqual([])
       expect(await sideways(page), `${look}: sideways`).toBe(0)
     }
+    expect(await shining(page), 'points that shine at night').toBe(0)
+    expect(await shiningColours(page), 'colours that shine at night').toEqual([])
     // The narrowest phone, and letters twice their size.
     await page.setViewportSize({ width: 320, height: 640 })
     expect(await sideways(page), '320 px: sideways').toBe(0)
+    await page.setViewportSize({ width: 844, height: 390 })
+    expect(await sideways(page), 'on its side: sideways').toBe(0)
     await page.setViewportSize({ width: 390, height: 844 })
     await page.evaluate(() => {
       document.documentElement.style.fontSize = '225%'

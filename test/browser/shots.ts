@@ -14,9 +14,14 @@ for (const state of states)
       const { page, show } = await see(browser, state, { viewport })
       for (const look of looks) {
         await show(look)
+        await page.evaluate(() => window.scrollTo(0, 0))
         const file = `${state.name} ${name} ${look}`.replace(/[^a-z0-9]+/gi, '-')
         await page.screenshot({ path: `shots/${file}.png` })
-        await page.screenshot({ path: `shots/${file}-whole.png`, fullPage: true })
+        // In a window as tall as the page: what is pinned to the edge would lie across a taller picture.
+        const height = await page.evaluate(() => document.documentElement.scrollHeight)
+        await page.setViewportSize({ width: viewport.width, height: Math.max(height, viewport.height) })
+        await page.screenshot({ path: `shots/${file}-whole.png` })
+        await page.setViewportSize(viewport)
       }
       await page.context().close()
     })
