@@ -27,7 +27,7 @@ export const CutTray = ({ lot, tray }: LotDeedProps & { readonly tray: TrayNow }
                 type="button"
                 className="chip"
                 key={column}
-                aria-label={`Cut after column ${column}`}
+                aria-label={`${column} | ${column + 1}: cut after column ${column}`}
                 aria-pressed={tray.cuts.includes(column)}
                 onClick={() => void cut(column)}
               >
