@@ -2,6 +2,7 @@
  * Ledger to world, whole, every time. It reads no clock, refuses nothing and throws nothing: what it is given has already
  * happened. Refolding all of it on each append leaves nothing incremental to go wrong, and costs less than reading the text.
  */
+import { byText } from '../basis/compare.ts'
 import type { DeviceId } from '../basis/ids.ts'
 import { applyDosing, emptyDosing, endPlans } from '../dosing/fold.ts'
 import type { PortionsMoved } from '../food/facts.ts'
@@ -22,6 +23,7 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
     if ('fact' in entry) readable.push(entry)
     else unread.push(entry)
   }
+  unread.sort((a, b) => byText(a.id, b.id))
   const past = history(readable)
   const standing = past.struck.size === 0 ? past.all : past.all.filter(({ id }) => !past.struck.has(id))
 

@@ -11,11 +11,7 @@ const carried = (entries: readonly Held[]): readonly Held[] => {
   if (!result.ok) throw new Error(JSON.stringify(result.refusal))
   return result.value.entries
 }
-/** What a phone knows, apart from the order in which unread entries are kept for the next file. */
-const known = (entries: readonly Held[]) => {
-  const { unread, ...world } = fold(entries)
-  return { ...world, unread: new Set(unread.map(({ id }) => id)) }
-}
+const known = (entries: readonly Held[]) => fold(entries)
 
 const phones = anyHeld.chain((ledger) => {
   const seen = fc.shuffledSubarray([...ledger])
@@ -35,13 +31,13 @@ test('the order of arrival never matters to what is known', () => {
         )
         met.note('a strike-out', here.history.struck.size > 0)
         met.note('an oddity', here.oddities.length > 0)
-        met.note('an unread entry', here.unread.size > 0)
+        met.note('an unread entry', here.unread.length > 0)
         expect(known(arrived)).toEqual(here)
       },
     ),
   )
   met.expectAtLeast(20)
-})
+}, 60_000)
 
 test('two phones that have swapped files know the same', () => {
   const met = tally('both learn something')
@@ -54,7 +50,7 @@ test('two phones that have swapped files know the same', () => {
     }),
   )
   met.expectAtLeast(50)
-})
+}, 60_000)
 
 test('a file imported twice changes nothing the second time', () => {
   const met = tally('something new the first time')
@@ -68,4 +64,4 @@ test('a file imported twice changes nothing the second time', () => {
     }),
   )
   met.expectAtLeast(100)
-})
+}, 60_000)
