@@ -57,7 +57,7 @@ export const rhythmWords = {
   },
 } as const
 
-/** "Green food and Amber food meet on 1, 7 and 13 April: 2 mL together." */
+/** "Green food and Amber food meet tonight and on 7, 13 and 19 April: 2 mL together." */
 export const meetingWords = (
   foods: readonly string[],
   meet: readonly Day[],
@@ -66,14 +66,17 @@ export const meetingWords = (
 ): string => {
   const names = list(foods)
   if (meet.length === 0) return `${names} do not meet in the coming four weeks.`
-  return `${names} meet on ${nightList(meet, tonight)}${total === undefined ? '' : `: ${millilitres(total)} together`}.`
+  const [first, ...rest] = meet
+  const later = first === tonight ? rest : meet
+  const days = later.length > 0 ? [`on ${nightList(later, tonight)}`] : []
+  const when = list([...(first === tonight ? ['tonight'] : []), ...days])
+  return `${names} meet ${when}${total === undefined ? '' : `: ${millilitres(total)} together`}.`
 }
 
-/** "tonight, 1 and 7 April and 1 May": a month is said once. */
+/** "1, 7 April and 1 May": a month is said once. */
 const nightList = (nights: readonly Day[], tonight: Day): string =>
   list(
     nights.map((night, place) => {
-      if (night === tonight) return 'tonight'
       const after = nights[place + 1]
       return after?.slice(0, 7) === night.slice(0, 7) ? String(Number(night.slice(8))) : dayWords(night, tonight)
     }),

@@ -30,7 +30,7 @@ export const KindBack = ({ food }: { readonly food: FoodDescribed }) => {
   if (!foodRetired(world, food.food, now)) return null
   return (
     <Notice>
-      <p>No longer bought. What is left of it stays on its shelf, and its past in the diary.</p>
+      <p>What is left of it stays on its shelf, and its past in the diary.</p>
       <Refused act={act} />
       <Actions>
         <Button kind="quiet" waiting={act.busy} onAct={() => void act.send((_, at) => ok([{ ...food, at: at.now }]))}>

@@ -1,6 +1,6 @@
 /** A food: what its label says, with usual figures where she does not know. */
 import { useLocation } from 'wouter'
-import { type FoodId, foodAt, usualFood } from '../../../core/index.ts'
+import { type FoodId, foodAt, foodRetired, usualFood } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
@@ -54,7 +54,11 @@ export const KindForm = ({ id }: { readonly id: FoodId }) => {
     <Page
       title={known?.name ?? 'A new food'}
       answer={
-        known ? 'What its label says. Doses given already keep the figures of their time.' : 'What does its label say?'
+        known && foodRetired(world, id, now)
+          ? 'No longer bought.'
+          : known
+            ? 'What its label says. Doses given already keep the figures of their time.'
+            : 'What does its label say?'
       }
     >
       {known && <KindBack food={known} />}

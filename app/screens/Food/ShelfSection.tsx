@@ -40,10 +40,19 @@ export const ShelfSection = ({ shelf, reading }: { readonly shelf: Shelf; readon
   return (
     <Section title={place ? named(place) : 'A place not on record'}>
       {shelf.gone && <p className="shelf-facts">This door is gone, and this still stands behind it.</p>}
-      <ShelfTotals shelf={shelf} reading={reading} />
-      {thingsBehind(shelf) === 0 ? (
-        <p className="shelf-facts">Nothing in here.</p>
-      ) : (
+      <div className="shelf-head">
+        {thingsBehind(shelf) === 0 ? (
+          <p className="shelf-facts">Nothing in here.</p>
+        ) : (
+          <ShelfTotals shelf={shelf} reading={reading} />
+        )}
+        {place && (
+          <a className="kind-link shelf-door" href={`#/food/place/${place.place}`}>
+            About this {doors[place.door]}
+          </a>
+        )}
+      </div>
+      {lots.length + bottles.length > 0 && (
         <Lines>
           {bottles.map((line) => (
             <Line key={line.bottle.id}>
@@ -58,13 +67,6 @@ export const ShelfSection = ({ shelf, reading }: { readonly shelf: Shelf; readon
         </Lines>
       )}
       <UnknownLines {...shelf.unknown} reading={reading} />
-      {place && (
-        <p>
-          <a className="kind-link" href={`#/food/place/${place.place}`}>
-            About this {doors[place.door]}
-          </a>
-        </p>
-      )}
     </Section>
   )
 }

@@ -9,7 +9,7 @@ import { MoreExact } from '../../parts/MoreExact.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { useDraft } from '../../state/useDraft.ts'
 import { fromStorage, useRequest } from '../../state/useRequest.ts'
-import { dayInFull, nightFrom } from '../../words/dates.ts'
+import { dayInFull, nightWords } from '../../words/dates.ts'
 import { type Reason, reasonOptions } from '../../words/reasons.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { useReading } from '../useReading.ts'
@@ -76,7 +76,7 @@ const HoldForm = ({ plan, held, tonight }: HoldPlanProps) => {
           hint="It goes on by itself then, and asks first."
           value={fields.until}
           earliest={tonight}
-          echo={isDay(fields.until) ? `${dayInFull(fields.until)}, ${nightFrom(fields.until, tonight)}` : undefined}
+          echo={isDay(fields.until) ? `${nightWords(fields.until)}, ${dayInFull(fields.until)}` : undefined}
           error={wrong}
           onChange={(until) => {
             reset()

@@ -19,6 +19,7 @@ export const TanksThatWere = ({ tanks, reading }: TanksThatWereProps) => {
   return (
     <Section title="Tanks that were">
       {refusal && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}
+      <p>Their past is in the diary. Their plans ended with them.</p>
       <Lines>
         {tanks.map((tank) => (
           <Line
