@@ -3,7 +3,7 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { handOver, importBackup, makeBackup, previewBackup } from '../../../app/state/backup.ts'
 import { now, useNow } from '../../../app/state/clock.ts'
-import { renewDevice, setMatter, thisDevice, useMatter } from '../../../app/state/device.ts'
+import { device, renewDevice, setMatter, thisDevice, useMatter } from '../../../app/state/device.ts'
 import { newId } from '../../../app/state/ids.ts'
 import { flushAndReload, loadPart } from '../../../app/state/leave.ts'
 import { usePersistence } from '../../../app/state/persist.ts'
@@ -20,6 +20,7 @@ import {
 import { useOfflineReady, useUpdate, watchForUpdates } from '../../../app/state/updates.ts'
 import { useDraft } from '../../../app/state/useDraft.ts'
 import { nothingSeen, openLedger, readAfter } from '../../../app/storage/ledger.ts'
+import { claimNudge } from '../../../app/storage/nudges.ts'
 import { seal } from '../../../app/storage/seal.ts'
 import {
   type BottleId,
@@ -102,6 +103,7 @@ const harness = {
   thisDevice,
   renewDevice,
   setMatter,
+  claimNudge: (key: string) => claimNudge(device, key, { plannedAt: now(), shownAt: now(), via: 'harness' }),
   flushAndReload,
   watchForUpdates,
   loadPart,
