@@ -21,6 +21,7 @@ import { backupMark } from './words/phone.ts'
 // Tonight is in the first part; what she opens in daylight may take a moment longer.
 const Food = lazy(async () => ({ default: (await loadPart(() => import('./screens/Food/rooms.tsx'))).FoodRoutes }))
 const Water = lazy(async () => ({ default: (await loadPart(() => import('./screens/Water/rooms.tsx'))).WaterRoutes }))
+const Dose = lazy(async () => ({ default: (await loadPart(() => import('./screens/Dose/Dose.tsx'))).Dose }))
 const Diary = lazy(async () => ({ default: (await loadPart(() => import('./screens/Diary/rooms.tsx'))).DiaryRoutes }))
 const ThisPhone = lazy(async () => ({
   default: (await loadPart(() => import('./screens/ThisPhone/ThisPhone.tsx'))).ThisPhone,
@@ -81,6 +82,7 @@ const Sheet = () => {
             <Switch>
               <Route path="/food/*?" component={Food} />
               <Route path="/water/*?" component={Water} />
+              <Route path="/dose/:plan" component={Dose} />
               <Route path="/diary/*?" component={Diary} />
               <Route path="/phone" component={ThisPhone} />
               <Route component={empty ? FirstRun : Tonight} />
