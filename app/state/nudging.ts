@@ -9,6 +9,7 @@ import type { StorageRefusal } from '../storage/connection.ts'
 import { reconcileNow } from '../storage/messages.ts'
 import { now } from './clock.ts'
 import { matter, setMatter, watchMatters } from './device.ts'
+import { lookingRound } from './household.ts'
 import { currentWorld, watchWorld } from './store.ts'
 
 /** A laptop that sleeps stops its timers, so none is set further ahead than this. */
@@ -19,7 +20,8 @@ const asked = new Set<string>()
 
 /** Called once, after the first screen is up. */
 export const watchNudges = (): void => {
-  if (!supported()) return
+  // What is made up deserves none, and the worker never opens its book.
+  if (lookingRound || !supported()) return
   watchWorld(look)
   watchMatters(look)
   document.addEventListener('visibilitychange', look)
