@@ -35,5 +35,9 @@ export const countedWords = (used: number): string =>
 export const overfedWords = ({ total, suggested, usual }: Overfed): string =>
   `${millilitres(total)} is over the label’s range. Next: ${dayOfMonth(suggested)} instead of ${dayOfMonth(usual)}. See in the morning whether the water is clear.`
 
+/** A whole bottle knocked in. Common practice, no source; short, and never in the way. */
+export const farTooMuchWords =
+  'So much food takes the oxygen out of the water. Now: more air and flow, the skimmer on and wet, fresh carbon, lights off, no other food. In the morning test for ammonia, and change a little water at a time. If fish gasp or lie down, ask a vet.'
+
 export const holdOverWords = (until: Day, tonight: Day): string =>
   `The hold is over${until === tonight ? '' : ` since ${daysBetween(until, tonight) === 1 ? 'last night' : dayWords(until, tonight)}`}. Go on, or hold longer?`

@@ -8,6 +8,7 @@ import {
   type Lasts,
   type Moment,
   type NightMark,
+  pastServings,
   phoneName,
   type Serving,
   type Shake,
@@ -63,7 +64,10 @@ export const tonightAnswer = (line: TonightLine, reader: Reader, lasting: Lasts 
   switch (state.is) {
     case 'due': {
       const [serving] = line.servings
-      if (!serving) return `A dose is due tonight${where}, but there is nothing usable left.`
+      if (!serving) {
+        const past = pastServings(sourcesOf(world, line.food.food, now), line.plan.amount, night).length > 0
+        return `A dose is due tonight${where}, but ${past ? 'what there is is past its usual day' : 'there is nothing usable left'}.`
+      }
       const others = sourcesOf(world, line.food.food, now).length - 1
       return `Tonight${where}: ${takeWords(serving, world, now)}. ${leftWords(serving, lasting, night, others)}`
     }
@@ -142,6 +146,7 @@ export type Did =
   | 'chosen'
   | 'goesOn'
   | 'held'
+  | 'emptied'
 /** Said with the undo. */
 export const didWords: Record<Did, string> = {
   dosed: 'Noted: dosed.',
@@ -154,6 +159,7 @@ export const didWords: Record<Did, string> = {
   chosen: 'Noted.',
   goesOn: 'Noted: it goes on.',
   held: 'Noted: on hold.',
+  emptied: 'Noted: the bottle is empty.',
 }
 
 /** On the large button. */

@@ -50,8 +50,9 @@ const held = (until: string): Book => {
   return book
 }
 
+const smallTank = (): Book => given(lab(100), bag, planOf({ first: tonight, amount: 1 }))
 const rich = (): Book => {
-  const book = given(lab(100), bag, planOf({ first: tonight, amount: 1 }))
+  const book = smallTank()
   const now = at(`${tonight} 20:20`)
   const two = { taken: [{ from: 'portions', lot: blueClip, count: 2 }], amount: mL(2) } as const
   book.does((world) => giveDose(world, { plan: greenPlan, ...two, at: now, sure: true, why: 'stuck' }, now))
@@ -100,6 +101,7 @@ export const householdsTonight = {
   fortnightTwoTanks: () => fortnightTwoTanks().entries(),
   onHold: () => held('2026-12-05').entries(),
   holdOver: () => held(tonight).entries(),
+  smallTank: () => smallTank().entries(),
   rich: () => rich().entries(),
   twoFoods: () => twoFoods().entries(),
   dueInBoth: () => dueInBoth().entries(),

@@ -9,6 +9,7 @@ import {
   ok,
   type PlanMade,
   partFor,
+  pastServings,
   type Result,
   type Share,
   servings,
@@ -36,7 +37,9 @@ import {
 
 /** As it would be tonight. */
 export const usualDose = (plan: PlanMade, tank: TankDescribed, world: World, now: Moment): DoseFields => {
-  const [best] = servings(sourcesOf(world, plan.food, now), plan.amount, nightOf(now, tank))
+  const sources = sourcesOf(world, plan.food, now)
+  const night = nightOf(now, tank)
+  const [best] = [...servings(sources, plan.amount, night), ...pastServings(sources, plan.amount, night)]
   return {
     tanks: [tank.tank],
     source: best ? sourceKey(best.source) : noSource,

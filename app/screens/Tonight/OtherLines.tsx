@@ -20,7 +20,8 @@ export const OtherLines = ({ lines, reader, dosing }: Props) =>
               <LinkButton onAct={() => dosing.bring(line.plan.plan)}>
                 To the front
                 <span className="for-ears">
-                  : {line.tank.name}, {line.food.name}
+                  {' '}
+                  ({line.tank.name}, {line.food.name})
                 </span>
               </LinkButton>
             }

@@ -1,5 +1,6 @@
 /** Everything but the usual, by touch alone: no typing in the dark. What it cannot say is written down exactly elsewhere. */
 import {
+  finishBottle,
   inPart,
   moveDose,
   type Serving,
@@ -91,10 +92,11 @@ const Done = ({ line, reading, dosing }: OtherwiseProps) => {
   const fact = mark && world.history.all.findLast(({ id }) => id === mark.entry)?.fact
   if (!mark || (fact?.kind !== 'doseGiven' && fact?.kind !== 'doseGivenOffPlan')) return null
   const others = tanksAt(world, now).filter((other) => other.tank !== tank.tank)
-  const onePortion = fact.taken.length === 1 && fact.taken.every(({ from }) => from === 'portions')
+  const [taken, ...more] = fact.taken
+  const only = more.length === 0 ? taken : undefined
   return (
     <Actions>
-      {onePortion && (
+      {only?.from === 'portions' && (
         <Button
           kind="quiet"
           waiting={dosing.busy}
@@ -107,7 +109,21 @@ const Done = ({ line, reading, dosing }: OtherwiseProps) => {
             })
           }
         >
-          It went back, still hard
+          {only.count === 1 ? 'It went back, still hard' : 'They went back, still hard'}
+        </Button>
+      )}
+      {only?.from === 'bottle' && !world.bottles.get(only.bottle)?.finished && (
+        <Button
+          kind="quiet"
+          waiting={dosing.busy}
+          onAct={() =>
+            void dosing.record((latest, at) => finishBottle(latest, only.bottle, at.now), {
+              plan: plan.plan,
+              did: 'emptied',
+            })
+          }
+        >
+          That was the last of the bottle
         </Button>
       )}
       {others.map(({ tank: other }) => (
