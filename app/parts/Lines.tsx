@@ -10,12 +10,15 @@ type LineProps = {
   /** At the right hand: an amount, or something to do about this line. */
   readonly end?: ReactNode
   readonly children: ReactNode
+  /** Over the whole width, under both. */
+  readonly below?: ReactNode
 }
 
-export const Line = ({ lead, end, children }: LineProps) => (
+export const Line = ({ lead, end, children, below }: LineProps) => (
   <li className="line">
     {lead && <span className="line-lead">{lead}</span>}
     <div>{children}</div>
     {end && <div>{end}</div>}
+    {below && <div className="line-below">{below}</div>}
   </li>
 )

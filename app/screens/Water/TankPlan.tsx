@@ -24,6 +24,19 @@ export const TankPlan = ({ plan, tank, reading }: TankPlanProps) => {
           Change
         </a>
       }
+      below={
+        <>
+          <HoldPlan plan={plan} held={held} tonight={tonight} />
+          <Ending
+            label="Stop this plan"
+            says={`Nothing more of ${name} is due for ${tank.name}, until a plan is made again. What was given stays in the diary.`}
+            act="Stop this plan"
+            reasons={['anotherFood', 'hazy', 'tankRests', 'newFish']}
+            ask={(why) => (latest, at) => endPlan(latest, { plan: plan.plan, ...why }, at.now)}
+            onDone={() => undefined}
+          />
+        </>
+      }
     >
       {food ? (
         <>
@@ -34,15 +47,6 @@ export const TankPlan = ({ plan, tank, reading }: TankPlanProps) => {
         <p>A plan for a food not on record. Nothing is proposed by it.</p>
       )}
       {due && food && <p>{nextWords(due, tonight)}</p>}
-      <HoldPlan plan={plan} held={held} tonight={tonight} />
-      <Ending
-        label="Stop this plan"
-        says={`Nothing more of ${name} is due for ${tank.name}, until a plan is made again. What was given stays in the diary.`}
-        act="Stop this plan"
-        reasons={['anotherFood', 'hazy', 'tankRests', 'newFish']}
-        ask={(why) => (latest, at) => endPlan(latest, { plan: plan.plan, ...why }, at.now)}
-        onDone={() => undefined}
-      />
     </Line>
   )
 }
