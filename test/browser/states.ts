@@ -68,6 +68,7 @@ export const states: readonly State[] = [
   { name: 'food, a part moved', household: 'partMoved', route: '/food' },
   { name: 'food, of a food crossed out', household: 'foodCrossedOut', route: '/food' },
   { name: 'food, a food no longer bought', household: 'comeAndGone', route: '/food' },
+  { name: 'food, for the bin', household: 'pastBottle', route: '/food', time: '2026-12-20T20:30:00Z' },
   { name: 'portions to move', household: 'twoFreezers', route: '/food/lot/blueclip', unfolded: true },
   { name: 'portions of a food not on record', household: 'foodCrossedOut', route: '/food/lot/redclip' },
   { name: 'a bottle of a food not on record', household: 'foodCrossedOut', route: bottle, unfolded: true },

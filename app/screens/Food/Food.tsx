@@ -16,6 +16,7 @@ import { Page } from '../../parts/Page.tsx'
 import { lastsSentence, wastedWords } from '../../words/food.ts'
 import { type Reading, useReading } from '../useReading.ts'
 import { FoodKinds } from './FoodKinds.tsx'
+import { ForTheBin } from './ForTheBin.tsx'
 import { ShelfSection } from './ShelfSection.tsx'
 import { UsedUp } from './UsedUp.tsx'
 
@@ -45,6 +46,7 @@ export const Food = () => {
     foodRetired(world, id, now) ? (foodAt(world, id, now) ?? []) : [],
   )
   const said = answers(reading, [...foods, ...past])
+  const shelves = stock(world, now, today)
   const nothing = world.bottles.size === 0 && world.lots.size === 0
   return (
     <Page
@@ -59,9 +61,10 @@ export const Food = () => {
         </Empty>
       ) : (
         <>
-          {stock(world, now, today).map((shelf) => (
+          {shelves.map((shelf) => (
             <ShelfSection key={shelf.place?.place ?? ''} shelf={shelf} reading={reading} />
           ))}
+          <ForTheBin shelves={shelves} reading={reading} />
           <WaysOn />
           <UsedUp reading={reading} />
         </>
