@@ -34,6 +34,7 @@ export const KindForm = ({ id }: { readonly id: FoodId }) => {
   const [, go] = useLocation()
   const act = useAct()
   const known = foodAt(world, id, now)
+  const gone = foodRetired(world, id, now)
   const {
     fields,
     change: type,
@@ -54,7 +55,7 @@ export const KindForm = ({ id }: { readonly id: FoodId }) => {
     <Page
       title={known?.name ?? 'A new food'}
       answer={
-        known && foodRetired(world, id, now)
+        gone
           ? 'No longer bought.'
           : known
             ? 'What its label says. Doses given already keep the figures of their time.'
@@ -92,7 +93,7 @@ export const KindForm = ({ id }: { readonly id: FoodId }) => {
         <Refused act={act} />
         <Actions>
           <Button submit waiting={act.busy}>
-            {known ? 'Save its figures' : 'Put it on record'}
+            {gone ? 'Save its figures and bring it back' : known ? 'Save its figures' : 'Put it on record'}
           </Button>
           <NotNow clear={clear} />
         </Actions>

@@ -40,8 +40,7 @@ export const PlaceCard = ({ id }: { readonly id: PlaceId | 'new' }) => {
   const kept = placesAt(world, now).includes(place)
   return (
     <Page title={place.name} answer={answer(place, shelf, kept)}>
-      {!kept && <BringBack place={place} />}
-      <PlaceForm key={place.at} place={place} />
+      {kept ? <PlaceForm key={place.at} place={place} /> : <BringBack place={place} />}
       {shelf && thingsBehind(shelf) > 0 && (
         <Section title="What stands behind it">
           <ThingsBehind shelf={shelf} />

@@ -79,7 +79,7 @@ export const TankForm = () => {
         {stopped && <Notice kind="refusal">{refusalText(stopped, reading)}</Notice>}
         <Actions>
           <Button submit waiting={busy}>
-            Save
+            {known && !kept ? 'Save and bring it back' : 'Save'}
           </Button>
         </Actions>
       </Form>
