@@ -46,6 +46,6 @@ const tellTabs = (message: TabMessage) => {
 }
 
 const toTheApp = async (): Promise<void> => {
-  const [open] = await self.clients.matchAll({ type: 'window' })
+  const [open] = await self.clients.matchAll({ type: 'window', includeUncontrolled: true })
   await (open ? open.focus() : self.clients.openWindow('./#/'))
 }
