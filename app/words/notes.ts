@@ -10,7 +10,7 @@ const cut = (text: string, most: number): string | undefined => {
 /** One line of it, wherever it is spoken of. */
 export const inShort = (text: string): string => {
   const line = text.replace(/[^\S\u00a0]+/g, ' ')
-  return cut(line, 160) ?? line
+  return cut(line, 240) ?? line
 }
 
 const mostLines = 8

@@ -103,7 +103,7 @@ export const states: readonly State[] = [
   { name: 'a note', household: 'twoTanks', route: '/diary/note' },
   { name: 'a note on an earlier day', household: 'twoTanks', route: '/diary/note/2026-11-12' },
   { name: 'this phone', household: 'trays', route: '/phone' },
-  { name: 'this phone, a name of its own', household: 'written', route: '/phone', unfolded: true },
+  { name: 'this phone, its name asked', household: 'written', route: '/phone', unfolded: true },
   { name: 'this phone, entries of a newer version', household: 'newer', route: '/phone' },
   { name: 'this phone, a month without a backup', household: 'trays', route: '/phone', time: '2027-01-13T20:30:00Z' },
 ]
