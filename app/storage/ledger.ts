@@ -44,8 +44,9 @@ export type Ask<Refusal> = (newer: readonly Held[]) => Result<readonly Fact[], R
 export type Clock = { readonly now: Moment; readonly device: DeviceId; readonly latest: Stamp | undefined }
 
 /**
- * Asks and writes in one transaction. Tabs and the worker share this phone, and only the transaction orders them: so the
- * question is put to what they wrote meanwhile too, and stamps are minted inside (clocks kept per tab collide).
+ * Tabs and the worker share this phone, and only a transaction orders them: so the question is put to what they wrote
+ * meanwhile too, and stamps are minted inside (clocks kept per tab collide). Nearly always they wrote nothing: what is
+ * answered then is on its way to the disk at once, and taken back if it turns out that they did.
  */
 export const append = async <Refusal>(
   ledger: Ledger,
@@ -53,11 +54,41 @@ export const append = async <Refusal>(
   ask: Ask<Refusal>,
   clock: Clock,
 ): Promise<Result<Appended, Refusal | StorageRefusal>> => {
-  const done = await ledger.use((db) => askAndAdd(db, seen, ask, clock))
+  const done = await ledger.use(
+    async (db) => (await addAtOnce(db, seen, ask, clock)) ?? askAndAdd(db, seen, ask, clock),
+  )
   if (!done.ok) return done
   if (done.value !== 'codecNeeded') return done.value
   await loadCodec()
   return append(ledger, seen, ask, clock)
+}
+
+/** Undefined: something newer is there, or it was refused, which only all that is there can do. */
+const addAtOnce = async <Refusal>(
+  db: IDBPDatabase<LedgerStores>,
+  seen: Seen,
+  ask: Ask<Refusal>,
+  clock: Clock,
+): Promise<Result<Appended, Refusal> | undefined> => {
+  const asked = ask([])
+  if (!asked.ok) return undefined
+  const added = stamped(asked.value, clock.latest, clock)
+  const newer = new Error('Something newer was written')
+  try {
+    return await writeStrictly(db, ['entries'], async (tx) => {
+      const store = tx.objectStore('entries')
+      // The latest arrival is never in a text, so this tells of both stores. Asked first: it is not to find our own.
+      const found = store.getKey(IDBKeyRange.lowerBound(seen.last, true))
+      const adding = Promise.all(added.map((entry) => store.add(toStored(entry))))
+      adding.catch(() => {})
+      if ((await found) !== undefined) throw newer
+      tx.commit()
+      return ok({ newer: [], added, last: (await adding).at(-1) ?? seen.last })
+    })
+  } catch (error) {
+    if (error === newer) return undefined
+    throw error
+  }
 }
 
 const askAndAdd = <Refusal>(
@@ -73,11 +104,8 @@ const askAndAdd = <Refusal>(
     const asked = ask(newer)
     if (!asked.ok) return refuse(asked.refusal)
     const known = newer.map(({ id }) => id)
-    let latest = latestStamp(clock.latest === undefined ? known : [clock.latest, ...known], clock.now)
-    const added = asked.value.map((fact) => {
-      latest = nextStamp(latest, clock.now, clock.device)
-      return { id: latest, fact }
-    })
+    const latest = latestStamp(clock.latest === undefined ? known : [clock.latest, ...known], clock.now)
+    const added = stamped(asked.value, latest, clock)
     const store = tx.objectStore('entries')
     const adding = added.map((entry) => store.add(toStored(entry)))
     // At once: a page that is closed before it hears of the last `add` would undo them all.
@@ -85,6 +113,14 @@ const askAndAdd = <Refusal>(
     const keys = await Promise.all(adding)
     return ok({ newer, added, last: keys.at(-1) ?? last })
   })
+
+const stamped = (facts: readonly Fact[], after: Stamp | undefined, { now, device }: Clock): readonly Entry<Fact>[] => {
+  let latest = latestStamp(after === undefined ? [] : [after], now)
+  return facts.map((fact) => {
+    latest = nextStamp(latest, now, device)
+    return { id: latest, fact }
+  })
+}
 
 export type BothStores = ('entries' | 'sealed')[]
 export const bothStores: BothStores = ['entries', 'sealed']
