@@ -7,6 +7,7 @@ import {
   doseToFreeze,
   type FoodDescribed,
   liquidLeft,
+  lostOf,
   plannedUntil,
   usableLiquid,
 } from '../../../core/index.ts'
@@ -45,7 +46,7 @@ export const BottleFacts = ({ bottle, food, lastGood, status, onPrice }: BottleF
   const usable = usableLiquid(bottle, food)
   const { amount } = lastGood ? plannedUntil(world, food.food, lastGood, now) : { amount: 0 }
   const { dose } = doseToFreeze(world, food.food, now)
-  const cost = costPerDose(bottle, food, dose)
+  const cost = costPerDose(bottle, food, dose, lostOf(world, bottle))
   const priceNote =
     recorded.price === undefined ? (
       <LinkButton onAct={onPrice}>Add its price</LinkButton>

@@ -1,11 +1,13 @@
 /** Each food there is: what it has done so far, what a dose costs, and the way to its figures. */
-import { costPerDose, doseToFreeze, type FoodDescribed, type FoodId, fedSince } from '../../../core/index.ts'
+import { costPerDose, doseToFreeze, type FoodDescribed, type FoodId, fedSince, lostOf } from '../../../core/index.ts'
 import { costWords, soFarWords } from '../../words/food.ts'
 import { type Reading, useReading } from '../useReading.ts'
 
 const costOf = ({ world, now }: Reading, food: FoodDescribed): string => {
   const last = [...world.bottles.values()].findLast(({ recorded }) => recorded.food === food.food)
-  return costWords(last ? costPerDose(last, food, doseToFreeze(world, food.food, now).dose) : 'notKnown')
+  return costWords(
+    last ? costPerDose(last, food, doseToFreeze(world, food.food, now).dose, lostOf(world, last)) : 'notKnown',
+  )
 }
 
 const soFar = ({ world, today }: Reading, food: FoodId): string => {

@@ -2,12 +2,13 @@
 import { describe, expect, test } from 'vitest'
 import {
   day,
-  liquidLeft,
   makePlan,
-  measureLiquid,
   type PlanAsked,
   readNumber,
+  slipReadings,
+  strikeOut,
   type TankAsked,
+  takeUp,
 } from '../../../core/index.ts'
 import { at, done, given, refusalOf } from '../../support/given.ts'
 import {
@@ -19,6 +20,7 @@ import {
   greenFood,
   greenPlan,
   lab,
+  lineOf,
   longGallery,
   mL,
   onHand,
@@ -53,23 +55,63 @@ describe('a thousand millilitres for Long Gallery', () => {
     given(lab, planOf({ first: '2027-01-06', amount: 1 }), bottleOf({ holds: 96, opened: '2027-01-05' }))
   const pouredAll = { taken: [{ from: 'bottle', bottle: firstBottle, amount: mL(1000) }], amount: mL(1000) } as const
 
-  test('are asked about as a dose, and kept when insisted on', () => {
-    const book = withBottle()
-    expect(refusalOf(dose(evening, pouredAll)(book.world()))).toEqual({ why: 'farAboveRange', ratio: 500, top: 2000 })
-    book.does(dose(evening, { ...pouredAll, sure: true, why: 'the whole jug' }))
-    expect(book.entries().at(-1)?.fact).toMatchObject({ kind: 'doseGiven', why: 'the whole jug' })
+  test('are asked about as a dose: five hundred times the top, and a lost point is offered back', () => {
+    const world = withBottle().world()
+    expect(refusalOf(dose(evening, pouredAll)(world))).toEqual({
+      why: 'farAboveRange',
+      tank: longGallery,
+      asked: 1_000_000,
+      ratio: 500,
+      top: 2000,
+    })
+    expect(slipReadings(mL(1000), 2000)).toEqual([1000, 10_000])
+    expect(refusalOf(dose(evening, { ...pouredAll, sure: true })(world))).toMatchObject({ why: 'farAboveRange' })
+    const noReason = dose(evening, { ...pouredAll, sure: true, aside: false, why: 'the whole jug' })(world)
+    expect(refusalOf(noReason)).toEqual({
+      why: 'moreThanBottleHolds',
+      bottle: firstBottle,
+      holds: 96_000,
+      asked: 1_000_000,
+    })
   })
 
-  test('leave the bottle of 96 mL at nothing, with the contradiction shown until it is measured and settled', () => {
+  const insisted = () => {
     const book = withBottle()
-    book.does(dose(evening, { ...pouredAll, sure: true, why: 'the whole jug' }))
-    const bottle = book.world().bottles.get(firstBottle)
-    expect(bottle && liquidLeft(bottle)).toBe(0)
-    expect(book.world().oddities).toMatchObject([
-      { what: 'bottleEmptierThanBook', bottle: firstBottle, short: 904_000 },
-    ])
-    book.does((world) => measureLiquid(world, { bottle: firstBottle, left: mL(95) }, at('2027-01-07 10:00')))
+    const [entry] = book.does(dose(evening, { ...pouredAll, sure: true, why: 'the whole jug' }))
+    if (!entry) throw new Error('nothing was written')
+    return { book, entry }
+  }
+
+  test('are kept when insisted on with a reason, and the bottle of 96 mL is not driven to -904', () => {
+    const { book, entry } = insisted()
+    expect(book.entries().at(-1)?.fact).toMatchObject({ kind: 'doseSetAside', why: 'the whole jug' })
+    const world = book.world()
+    expect(world.bottles.get(firstBottle)).toMatchObject({ left: 96_000, fed: 0 })
+    expect(world.fed.has(greenFood)).toBe(false)
+    expect(world.oddities).toEqual([{ what: 'doseSetAside', key: `doseSetAside:${entry}`, entries: [entry] }])
+    expect(lineOf(world, evening).state.is).toBe('done')
+  })
+
+  test.each([
+    { how: { is: 'amount', amount: mL(1) } as const, left: 95_000, fed: 1000 },
+    { how: { is: 'bottleHeldMore' } as const, left: 0, fed: 1_000_000 },
+  ])('are taken up once she says how it was: $how.is', ({ how, left, fed }) => {
+    const { book, entry } = insisted()
+    book.does((world) => takeUp(world, { entry, how }, at('2027-01-07 10:00')))
+    const world = book.world()
+    expect(world.oddities).toEqual([])
+    expect(world.bottles.get(firstBottle)).toMatchObject({ left })
+    expect(world.fed.get(greenFood)).toEqual({ doses: 1, amount: fed })
+  })
+
+  test('leave no trace in the stock or the nights when crossed out', () => {
+    const { book, entry } = insisted()
+    book.does((world) => strikeOut(world, { target: entry }, at('2027-01-07 10:00')))
     expect(book.world().oddities).toEqual([])
+    expect(book.world().bottles.get(firstBottle)?.left).toBe(96_000)
+    expect(lineOf(book.world(), at('2027-01-07 10:01')).unlogged).toEqual(['2027-01-06'])
+    const again = takeUp(book.world(), { entry, how: { is: 'bottleHeldMore' } }, at('2027-01-07 10:02'))
+    expect(refusalOf(again)).toEqual({ why: 'alreadyCrossedOut' })
   })
 })
 
@@ -77,7 +119,7 @@ test('a dose larger than what the bottle holds is asked about', () => {
   const book = given(lab, planOf({ first: '2027-01-06', amount: 1 }), bottleOf({ holds: 1.5, opened: '2027-01-05' }))
   const two = { taken: [{ from: 'bottle', bottle: firstBottle, amount: mL(2) }], amount: mL(2) } as const
   const refusal = refusalOf(dose(evening, two)(book.world()))
-  expect(refusal).toEqual({ why: 'moreThanBottleHolds', holds: 1500, asked: 2000 })
+  expect(refusal).toEqual({ why: 'moreThanBottleHolds', bottle: firstBottle, holds: 1500, asked: 2000 })
 })
 
 describe('a tank called 100 US gal that really holds 88', () => {

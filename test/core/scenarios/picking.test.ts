@@ -1,23 +1,27 @@
 /** What to take first, when a bottle is open, what a dose costs. Checked only against our own worked examples. */
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import {
   type BottleId,
   costPerDose,
   day,
   type LotId,
-  lasts,
+  lostOf,
+  movePortions,
+  portionsGone,
+  recordFreezing,
   stock,
   type Taken,
   type World,
 } from '../../../core/index.ts'
-import { at, given } from '../../support/given.ts'
+import { at, given, london } from '../../support/given.ts'
 import {
   blueClip,
+  boathouseFreezer,
   bottleOf,
   dose,
   firstBottle,
-  foodOf,
   greenFood,
+  kitchenFreezer,
   lab,
   lineOf,
   mL,
@@ -26,12 +30,6 @@ import {
   redClip,
 } from '../../support/givenLab.ts'
 
-const _poured = foodOf(greenFood, { residueShare: 0 })
-const _lastsAt = (world: World, now: string) => {
-  const answer = lasts(world, greenFood, at(now))
-  if (!answer) throw new Error('nothing is planned')
-  return answer
-}
 const idOf = (taken: Taken): BottleId | LotId => (taken.from === 'bottle' ? taken.bottle : taken.lot)
 
 test('what is good for the shortest time is taken first, and what is past its time is left for a decision', () => {
@@ -61,16 +59,55 @@ test('a sealed bottle is good until its printed date, and open from its first do
   expect(book.world().bottles.get(firstBottle)?.openedOn).toBe('2027-05-01')
 })
 
-test('43.50 for 120 mL less what stays on the walls is 37.5 pence a dose, 68.44 a year', () => {
-  const priced = (price: { minor: number; currency: string } | 'free' | undefined) => {
-    const book = given(lab, bottleOf({ holds: 120, received: '2027-01-05', price }))
-    const bottle = book.world().bottles.get(firstBottle)
-    const [food] = book.world().foods.get(greenFood) ?? []
-    return bottle && food && costPerDose(bottle, food, mL(1))
+describe('34.00 and 9.50 postage for 120 mL: 102 portions and 14 mL kept fresh at 1 mL a dose', () => {
+  const price = { minor: 3400 + 950, currency: 'GBP' }
+  const story = (paid: typeof price | 'free' | undefined) => {
+    const book = given(lab, bottleOf({ holds: 120, received: '2027-01-05', opened: '2027-01-05', price: paid }))
+    const asked = {
+      bottle: firstBottle,
+      lot: blueClip,
+      mark: 'blue clip',
+      portions: 102,
+      each: mL(1),
+      frozenOn: day('2027-01-05'),
+      kept: { as: 'loose' as const },
+      place: kitchenFreezer,
+    }
+    book.does((world) => recordFreezing(world, asked, { now: at('2027-01-05 20:00'), zone: london }))
+    return book
   }
-  const cost = priced({ minor: 3400 + 950, currency: 'GBP' })
-  expect(cost).toEqual({ minor: 37.5, currency: 'GBP' })
-  expect(typeof cost === 'object' && Math.round(cost.minor * 182.5)).toBe(6844)
-  expect(priced('free')).toBe('free')
-  expect(priced(undefined)).toBe('notKnown')
+  const cost = (world: World) => {
+    const bottle = world.bottles.get(firstBottle)
+    const [food] = world.foods.get(greenFood) ?? []
+    return bottle && food && costPerDose(bottle, food, mL(1), lostOf(world, bottle))
+  }
+  const inPounds = (world: World, doses = 1) => {
+    const told = cost(world)
+    return typeof told === 'object' ? ((told.minor * doses) / 100).toFixed(doses === 1 ? 3 : 2) : told
+  }
+
+  test('are 116 doses at 0.375, 68.44 a year', () => {
+    expect(inPounds(story(price).world())).toBe('0.375')
+    expect(inPounds(story(price).world(), 182.5)).toBe('68.44')
+  })
+  test('are 0.403 a dose with 8 portions lost, wherever they stood', () => {
+    const book = story(price)
+    const part = 'part' as LotId
+    const away = {
+      from: blueClip,
+      to: boathouseFreezer,
+      count: 20,
+      lot: part,
+      mark: 'part',
+      kept: { as: 'loose' as const },
+    }
+    book.does((world) => movePortions(world, away, at('2027-01-06 12:00')))
+    book.does((world) => portionsGone(world, { lot: blueClip, count: 5, fate: 'lost' }, at('2027-01-07 12:00')))
+    book.does((world) => portionsGone(world, { lot: part, count: 3, fate: 'discarded' }, at('2027-01-07 12:01')))
+    expect(inPounds(book.world())).toBe('0.403')
+  })
+  test('are free, or not known, and never nothing', () => {
+    expect(cost(story('free').world())).toBe('free')
+    expect(cost(story(undefined).world())).toBe('notKnown')
+  })
 })

@@ -1,23 +1,27 @@
 /** One portion over two tanks, one food behind two doors. Checked only against our own worked examples: counts by hand. */
-import { expect, test } from 'vitest'
+import { describe, expect, test } from 'vitest'
 import {
-  bandOf,
-  type DoseGiven,
   day,
-  foodAt,
+  giveShared,
+  type LotId,
+  movePortions,
+  onHand as onHandOf,
   type PlanId,
+  shareByVolume,
   stock,
   type TankId,
   tankAt,
-  union,
+  type World,
 } from '../../../core/index.ts'
-import { at, type Book, bookOf, given, labPhone } from '../../support/given.ts'
+import { at, type Book, given } from '../../support/given.ts'
 import {
   blueClip,
   boathouseFreezer,
   greenFood,
+  kitchenFreezer,
   lab,
   lineOf,
+  mL,
   onHand,
   planOf,
   portionOf,
@@ -26,23 +30,42 @@ import {
   usGal,
 } from '../../support/givenLab.ts'
 
-const _begun = () =>
-  given(lab, planOf({ first: '2027-06-10', amount: 1 }), onHand({ portions: 40, each: 1, frozen: '2027-01-05' }))
+const fivePortions = 'fiveportions' as LotId
+const loose = { as: 'loose' as const }
 const later = at('2027-06-10 23:00')
-const _merged = (a: Book, b: Book) => bookOf(labPhone, union(a.entries(), b.entries()).entries)
 const left = (book: Book) => book.world().lots.get(blueClip)?.left
 
-test('two freezers are shown apart', () => {
-  const world = given(
-    lab,
-    onHand({ portions: 22, each: 1, frozen: '2027-01-05' }),
-    onHand({ portions: 31, each: 1, frozen: '2027-01-09', lot: redClip, place: boathouseFreezer }),
-  ).world()
-  const shelves = stock(world, later, day('2027-06-10')).filter(({ lots }) => lots.length > 0)
-  expect(shelves.map(({ place, lots }) => [place?.name, lots.map((lot) => lot.left)])).toEqual([
-    ['kitchen', [22]],
-    ['boathouse', [31]],
-  ])
+describe('22 portions in the kitchen freezer and 31 in the boathouse', () => {
+  const book = () =>
+    given(
+      lab,
+      onHand({ portions: 22, each: 1, frozen: '2027-01-05' }),
+      onHand({ portions: 31, each: 1, frozen: '2027-01-09', lot: redClip, place: boathouseFreezer }),
+    )
+  const shown = (world: World) => {
+    const behind = stock(world, later, day('2027-06-10')).filter(({ lots }) => lots.length > 0)
+    const total = (lots: (typeof behind)[number]['lots']) => lots.reduce((sum, lot) => sum + lot.left, 0)
+    return Object.fromEntries(behind.map(({ place, lots }) => [place?.name, total(lots)]))
+  }
+
+  test('are 53, shown per place', () => {
+    const world = book().world()
+    expect(shown(world)).toEqual({ kitchen: 22, boathouse: 31 })
+    const shelves = stock(world, later, day('2027-06-10'))
+    expect(onHandOf(shelves, greenFood, day('2027-06-10')).portions).toEqual([{ each: 1000, count: 53 }])
+  })
+
+  test('are 27 and 26 once five have moved, still 53, and no newer for it', () => {
+    const moved = book()
+    const five = { from: redClip, to: kitchenFreezer, count: 5, lot: fivePortions, mark: 'red clip 2', kept: loose }
+    moved.does((world) => movePortions(world, five, at('2027-06-10 18:00')))
+    const world = moved.world()
+    expect(shown(world)).toEqual({ kitchen: 27, boathouse: 26 })
+    const shelves = stock(world, later, day('2027-06-10'))
+    expect(onHandOf(shelves, greenFood, day('2027-06-10')).portions).toEqual([{ each: 1000, count: 53 }])
+    expect(world.lots.get(fivePortions)?.made).toMatchObject({ frozenOn: '2027-01-09', mark: 'red clip 2' })
+    expect(world.fed.size).toBe(0)
+  })
 })
 
 test('one portion of 1 mL shared over 130 and 70 US gal is one entry, two doses and one portion less', () => {
@@ -56,25 +79,15 @@ test('one portion of 1 mL shared over 130 and 70 US gal is one entry, two doses 
     planOf({ first: '2027-06-10', amount: 0.35, tank: small, plan: smallPlan }),
     onHand({ portions: 40, each: 1, frozen: '2027-01-05' }),
   )
-  const low = (tank: TankId) => {
-    const [described, food] = [tankAt(book.world(), tank, later), foodAt(book.world(), greenFood, later)]
-    const band = described && food && bandOf(described, food)
-    if (!band || band.shown === 'tooSmall') throw new Error('no band')
-    return band.shown.low
-  }
-  const night = day('2027-06-10')
-  const shared: DoseGiven = {
-    kind: 'doseGiven',
-    at: later,
-    food: greenFood,
-    served: [
-      { tank: large, plan: largePlan, night, amount: low(large) },
-      { tank: small, plan: smallPlan, night, amount: low(small) },
-    ],
-    taken: portionOf(blueClip, 1).taken,
-  }
-  expect(shared.served.map(({ amount }) => amount)).toEqual([650, 350])
-  book.note(shared)
+  const tanks = [large, small].flatMap((tank) => tankAt(book.world(), tank, later) ?? [])
+  const shares = shareByVolume(mL(1), tanks) ?? []
+  expect(shares).toEqual([
+    { tank: large, amount: 650 },
+    { tank: small, amount: 350 },
+  ])
+  const parts = shares.map(({ tank, amount }) => ({ tank, amount, plan: tank === large ? largePlan : smallPlan }))
+  const shared = { food: greenFood, parts, taken: portionOf(blueClip, 1).taken, at: later }
+  expect(book.does((world) => giveShared(world, shared, later))).toHaveLength(1)
   expect(left(book)).toBe(39)
   expect(book.world().fed.get(greenFood)).toEqual({ doses: 2, amount: 1000 })
   for (const plan of [largePlan, smallPlan])

@@ -49,6 +49,21 @@ describe('one night logged on both phones', () => {
     expect(left(book)).toBe(39)
     expect(book.world().fed.get(greenFood)).toEqual({ doses: 1, amount: 1000 })
   })
+  test('are two doses in a tank of 100 US gal, if both were given: 2.0 above its top of 1.00, and the next night waits', () => {
+    const shared = given(
+      lab,
+      tankOf(longGallery, usGal(100)),
+      planOf({ first: '2027-06-10', amount: 1 }),
+      onHand({ portions: 40, each: 1, frozen: '2027-01-05' }),
+    ).entries()
+    const [labs, kitchens] = [bookOf(labPhone, shared), bookOf(kitchenPhone, shared)]
+    labs.does(dose(at('2027-06-10 21:31')))
+    kitchens.does(dose(at('2027-06-10 21:34')))
+    const book = merged(labs, kitchens)
+    book.note(...settleQuestion(book.world().oddities[0]?.key ?? '', later))
+    expect(left(book)).toBe(38)
+    expect(lineOf(book.world(), later).state).toMatchObject({ next: '2027-06-14', overfed: { total: 2000, top: 1000 } })
+  })
   test('takes two if both were given, and the question is settled', () => {
     const { book } = twins()
     book.note(...settleQuestion(book.world().oddities[0]?.key ?? '', later))
