@@ -13,6 +13,10 @@ export const see = async (browser: Browser, state: State, options: Options = {})
   const page = await openApp(context, state.time ?? evening)
   const entries = households[state.household]()
   if (entries.length > 0) await restore(page, backupOf(entries))
+  if (state.madeUp) {
+    await page.getByRole('button', { name: 'Look round with made-up data' }).click()
+    await page.getByRole('complementary', { name: 'Made-up data' }).waitFor()
+  }
   await go(page, state.route)
   await page
     .locator('h1')

@@ -9,6 +9,8 @@ export type State = {
   readonly route: string
   /** Folded parts are opened first. */
   readonly unfolded?: true
+  /** Looked round in with made-up data. */
+  readonly madeUp?: true
 }
 
 const dark = '2026-11-25T22:10:00Z'
@@ -102,6 +104,11 @@ export const states: readonly State[] = [
   { name: 'diary, long names', household: 'longNames', route: '/diary', unfolded: true },
   { name: 'a note', household: 'twoTanks', route: '/diary/note' },
   { name: 'a note on an earlier day', household: 'twoTanks', route: '/diary/note/2026-11-12' },
+  { name: 'looking round, tonight', household: 'empty', route: '/', madeUp: true },
+  { name: 'looking round, in the dark', household: 'empty', route: '/', time: dark, madeUp: true },
+  { name: 'looking round, food', household: 'empty', route: '/food', madeUp: true, unfolded: true },
+  { name: 'looking round, diary', household: 'empty', route: '/diary', madeUp: true },
+  { name: 'looking round, this phone', household: 'empty', route: '/phone', madeUp: true },
   { name: 'this phone', household: 'trays', route: '/phone' },
   { name: 'this phone, its name asked', household: 'written', route: '/phone', unfolded: true },
   { name: 'this phone, entries of a newer version', household: 'newer', route: '/phone' },
