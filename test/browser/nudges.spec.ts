@@ -11,7 +11,7 @@ import { diary, go, restore, said } from './keeper.ts'
 import { nudgedAt } from './nudged.ts'
 
 // Each starts a browser of its own.
-test.describe.configure({ timeout: 60_000 })
+test.describe.configure({ timeout: 90_000 })
 
 let bell: Bell
 let disk: string
@@ -58,8 +58,14 @@ const given = async (page: Page) => (await diary(page)).filter((line) => line.in
 /** All workers, as the browser stops one that has nothing to do. */
 const stopWorkers = async (page: Page) => {
   const session = await context.newCDPSession(page)
+  const stopped = new Promise<void>((resolve) =>
+    session.on('ServiceWorker.workerVersionUpdated', ({ versions }) => {
+      if (versions.length > 0 && versions.every(({ runningStatus }) => runningStatus === 'stopped')) resolve()
+    }),
+  )
   await session.send('ServiceWorker.enable')
   await session.send('ServiceWorker.stopAllWorkers')
+  await stopped
   await session.detach()
 }
 
@@ -107,7 +113,7 @@ test('"Dosed" touched on it is one dose, in every tab, although it is touched tw
   expect(await given(page)).toHaveLength(1)
 })
 
-test('"Dosed" wakes a worker that was stopped, and leaves nothing of the origin', async ({ baseURL }) => {
+test('"Dosed" wakes a worker that was stopped, and nothing is asked of any other origin', async ({ baseURL }) => {
   const asked: string[] = []
   context.on('request', (request) => asked.push(request.url()))
   const page = await begin(thisMinute())
