@@ -8,6 +8,7 @@ import { Broken } from './screens/Broken.tsx'
 import { whenIdle } from './state/idle.ts'
 import { loadPart } from './state/leave.ts'
 import { clearLeftBehind } from './state/lookRound.ts'
+import { drawn } from './state/store.ts'
 import { watchForUpdates } from './state/updates.ts'
 
 const root = document.getElementById('root')
@@ -20,7 +21,7 @@ void opened.then(() => {
       </Broken>
     </StrictMode>,
   )
-  void watchForUpdates()
+  void drawn.then(watchForUpdates)
   clearLeftBehind()
   // Where this part cannot be had, Tonight works without it.
   whenIdle(

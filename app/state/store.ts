@@ -52,12 +52,14 @@ export const useStatus = (): Status => useSyncExternalStore(changed.subscribe, (
 /** Everything this phone holds, as a backup wants it: waits until all of it is read. */
 export const wholeBook = (): Promise<readonly Held[]> => inTurn(async () => entries)
 
-let tellDrawn: () => void = () => {}
-const drawn = new Promise<void>((resolve) => {
-  tellDrawn = resolve
-})
 /** A screen that cannot be drawn must not keep the book closed. */
 const longestDrawing = 3_000
+let tellDrawn: () => void = () => {}
+/** What is put off for the first screen's sake waits for this. */
+export const drawn = new Promise<void>((resolve) => {
+  tellDrawn = resolve
+  setTimeout(resolve, longestDrawing)
+})
 /** Called once the first screen stands: what was put off for its sake may begin, after it has reached the glass. */
 export const firstScreenStands = () => {
   // A hidden page gets no frames.
@@ -84,7 +86,7 @@ export const start = async (name: string = household.ledger): Promise<void> => {
     world = glance.value
     setStatus('glance')
     void inTurn(async () => {
-      await Promise.race([drawn, new Promise((resolve) => setTimeout(resolve, longestDrawing))])
+      await drawn
       await catchUp()
     })
   }

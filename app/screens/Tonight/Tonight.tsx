@@ -1,6 +1,7 @@
 /** What is due tonight, one touch to say it is done, and the bottles to shake. */
 import { Suspense, useMemo } from 'react'
 import { lasts, together, tonight } from '../../../core/index.ts'
+import { Later } from '../../parts/Later.tsx'
 import { Loading } from '../../parts/Loading.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { useMatter } from '../../state/device.ts'
@@ -58,24 +59,26 @@ export const Tonight = () => {
         />
       }
     >
-      <Suspense fallback={<Loading says="One moment …" />}>
-        {open.length > 0 && <Unlogged lines={open} reading={reading} dosing={dosing} />}
-        {much && much.chosen === undefined && <Overfed line={line} much={much} dosing={dosing} />}
-        {held && <Holding key={held} line={line} until={held} dosing={dosing} />}
-      </Suspense>
-      {due && state.since && <p>{sinceWords(state.since, line.night)}</p>}
-      {due && serving && <Unlike text={unlikePlanWords(serving, line.plan.amount)} />}
-      {together(lines).map((both) => (
-        <p key={both.tank.tank}>{togetherWords(both)}</p>
-      ))}
-      {due && serving && <OpenTray serving={serving} world={world} />}
-      {due && !serving && <NothingLeft {...parts} />}
-      {due && <p>{lightsWords(line)}</p>}
-      {!asleep && <PleaseCheck />}
-      <OtherLines lines={others} reader={reader} dosing={dosing} />
-      {shakeNow && <Shaking />}
-      {!asleep && <FridgeSoon />}
-      <SomethingElse key={line.plan.plan} {...parts} serving={serving} />
+      <Later>
+        <Suspense fallback={<Loading says="One moment …" />}>
+          {open.length > 0 && <Unlogged lines={open} reading={reading} dosing={dosing} />}
+          {much && much.chosen === undefined && <Overfed line={line} much={much} dosing={dosing} />}
+          {held && <Holding key={held} line={line} until={held} dosing={dosing} />}
+        </Suspense>
+        {due && state.since && <p>{sinceWords(state.since, line.night)}</p>}
+        {due && serving && <Unlike text={unlikePlanWords(serving, line.plan.amount)} />}
+        {together(lines).map((both) => (
+          <p key={both.tank.tank}>{togetherWords(both)}</p>
+        ))}
+        {due && serving && <OpenTray serving={serving} world={world} />}
+        {due && !serving && <NothingLeft {...parts} />}
+        {due && <p>{lightsWords(line)}</p>}
+        {!asleep && <PleaseCheck />}
+        <OtherLines lines={others} reader={reader} dosing={dosing} />
+        {shakeNow && <Shaking />}
+        {!asleep && <FridgeSoon />}
+        <SomethingElse key={line.plan.plan} {...parts} serving={serving} />
+      </Later>
     </Page>
   )
 }
