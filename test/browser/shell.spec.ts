@@ -1,7 +1,9 @@
 /** Offline, installed, backed up, and nothing leaves the phone. */
 import { readFileSync } from 'node:fs'
 import { expect, type Request, test } from '@playwright/test'
-import { answer, beginWithBottle, dosed, go, openApp, restore } from './keeper.ts'
+import { day } from '../../core/index.ts'
+import { household } from '../bench/household.ts'
+import { answer, backupOf, beginWithBottle, dosed, go, openApp, restore } from './keeper.ts'
 
 test.use({ timezoneId: 'Europe/London' })
 
@@ -42,23 +44,39 @@ test('it can be installed: a manifest with its icons, a maskable one among them'
 })
 
 test('no request leaves the origin, from the page or from the worker', async ({ context, baseURL }) => {
-  const asked: string[] = []
-  context.on('request', (request: Request) => asked.push(request.url()))
+  const asked: Request[] = []
+  context.on('request', (request) => asked.push(request))
+  const { origin } = new URL(baseURL ?? '')
+  const foreign = () =>
+    asked.map((request) => request.url()).filter((url) => !/^(blob|data):/.test(url) && new URL(url).origin !== origin)
   const page = await openApp(context)
   await beginWithBottle(page)
   await page.evaluate(() => navigator.serviceWorker.ready)
   await dosed(page).click()
+  await expect(answer(page)).toContainText('Done for')
   for (const room of ['/food', '/water', '/diary', '/phone']) {
     await go(page, room)
     await expect(page.getByRole('heading', { level: 1 })).not.toHaveText('Tonight')
   }
-  const { origin } = new URL(baseURL ?? '')
-  expect(asked.length).toBeGreaterThan(10)
-  // The worker is watched too: its precaching must be among them.
-  expect(context.serviceWorkers()).toHaveLength(1)
-  expect(asked.filter((url) => !url.startsWith(origin) && !url.startsWith('blob:'))).toEqual([])
+  const saving = page.waitForEvent('download')
+  await page.getByRole('button', { name: 'Save a backup file' }).click()
+  await saving
+  // The second time everything comes by way of the worker.
+  await page.reload()
+  await expect(page.getByRole('heading', { level: 1, name: 'This phone' })).toBeVisible()
+  const [fromPage, fromWorker] = [false, true].map((ofWorker) =>
+    asked.filter((request) => (request.serviceWorker() !== null) === ofWorker),
+  )
+  expect(fromPage?.length).toBeGreaterThan(10)
+  expect(fromWorker?.length).toBeGreaterThan(10)
+  expect(foreign()).toEqual([])
   const policy = await page.locator('meta[http-equiv="Content-Security-Policy"]').getAttribute('content')
   expect(policy).toContain("default-src 'none'")
+
+  // The policy does not bind the worker, so nothing but this watch would tell. That it does is seen by asking a stranger.
+  const [worker] = context.serviceWorkers()
+  await worker?.evaluate(() => fetch('http://stranger.invalid/').catch(() => {}))
+  await expect.poll(foreign).toEqual(['http://stranger.invalid/'])
 })
 
 test('a backup comes back on another phone, all of it, and twice changes nothing', async ({ context, browser }) => {
@@ -124,4 +142,32 @@ test('a hostile name is shown as text', async ({ context }) => {
   expect(await page.title()).not.toBe('owned')
   const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)
   expect(wide).toBe(0)
+})
+
+test('ten years come back from a backup, and she sees how far it is', async ({ context }) => {
+  test.setTimeout(120_000)
+  const page = await openApp(context)
+  await go(page, '/phone')
+  await page.evaluate(() => {
+    const seen: number[] = []
+    new MutationObserver(() => {
+      const value = document.querySelector('progress')?.value
+      if (value !== undefined && value !== seen.at(-1)) seen.push(value)
+      document.body.dataset.seen = seen.join(' ')
+    }).observe(document.body, { childList: true, subtree: true, attributes: true, attributeFilter: ['value'] })
+  })
+  const text = backupOf(household(20_000, day('2026-11-25')))
+  await page
+    .getByLabel('A backup file to take in')
+    .setInputFiles({ name: 'ten years.txt', mimeType: 'text/plain', buffer: Buffer.from(text) })
+  await page.getByRole('button', { name: /^Take in/ }).click({ timeout: 60_000 })
+  await expect(page.getByText(/^Taken in: 20,000 entries/)).toBeVisible({ timeout: 60_000 })
+  const seen = ((await page.locator('body').getAttribute('data-seen')) ?? '').split(' ').map(Number)
+  // It moves, and never backwards.
+  expect(seen.filter((value) => value > 0 && value < 20_000).length).toBeGreaterThan(3)
+  expect(seen).toEqual([...seen].sort((a, b) => a - b))
+  await go(page, '/')
+  await expect(dosed(page)).toBeVisible()
+  await page.reload()
+  await expect(dosed(page)).toBeVisible()
 })

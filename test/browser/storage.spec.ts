@@ -1,4 +1,7 @@
 /** The ledger on a real disk, in a real browser, several pages at once. */
+import { readdirSync, readFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { expect, type Page, test } from '@playwright/test'
 import { ids, open, sorted } from './harness/page.ts'
 
@@ -69,43 +72,53 @@ test('sealed entries read back as the same set, and a tab that had read half of 
 })
 
 test('every write waits for the disk', async ({ context }) => {
-  const page = await open(context, () => {
+  const watchWrites = () => {
     const begin = IDBDatabase.prototype.transaction
     IDBDatabase.prototype.transaction = function (...given) {
       const tx = begin.apply(this, given)
       if (tx.mode === 'readwrite') performance.mark(`${[...tx.objectStoreNames].join(' and ')}: ${tx.durability}`)
       return tx
     }
-  })
+  }
+  const page = await open(context, watchWrites)
   const writes = () => page.evaluate(() => performance.getEntriesByType('mark').map(({ name }) => name))
   // Kept whenever the phone is idle, so it may come at any moment.
   const glance = 'glance: strict'
-  const asked = async () => [...new Set(await writes())].filter((write) => write !== glance)
-  const during = async (act: () => Promise<unknown>) => {
+  const asked = async () => [...new Set(await writes())].filter((write) => write !== glance).sort()
+  const during = async (act: () => Promise<unknown>, written: readonly string[]) => {
     await page.evaluate(() => performance.clearMarks())
     await act()
-    await expect.poll(asked).not.toEqual([])
-    return asked()
+    await expect.poll(asked).toEqual(written)
   }
-  const ledger = ['entries and sealed: strict']
-  await page.evaluate(() => window.harness.add('the device takes its id'))
-  expect(await during(() => page.evaluate(() => window.harness.addMany(1_600)))).toEqual(ledger)
-  expect(
-    await during(() =>
-      page.evaluate(async () => {
-        await window.harness.addMany(1_000)
-        await window.harness.sealNow()
-      }),
-    ),
-  ).toEqual(ledger)
-  expect(await during(() => page.evaluate(() => window.harness.takeIn(window.harness.strangers(2_500))))).toEqual(
-    ledger,
+  const [atOnce, withTexts] = ['entries: strict', 'entries and sealed: strict']
+  const [matters, drafts] = ['matters: strict', 'drafts: strict']
+  // The first entry of a phone's life brings the phone its id.
+  await during(() => page.evaluate(() => window.harness.add('the first')), [atOnce, matters])
+  await during(
+    () => page.evaluate(() => window.harness.addMany(1_600).then(window.harness.sealNow)),
+    [withTexts, atOnce],
   )
-  expect(await during(() => page.evaluate(() => window.harness.setMatter('look', 'night')))).toEqual([
-    'matters: strict',
-  ])
-  expect(await during(() => page.evaluate(() => window.harness.renewDevice()))).toEqual(['matters: strict'])
-  expect(await during(() => page.getByLabel('Note').fill('half a word'))).toEqual(['drafts: strict'])
-  expect(await during(() => page.getByRole('button', { name: 'Save' }).click())).toEqual(expect.arrayContaining(ledger))
+  const deafPage = await open(context, deaf)
+  await during(() => page.evaluate(() => window.harness.add('unheard of')), [atOnce])
+  await deafPage.evaluate(watchWrites)
+  await deafPage.evaluate(() => window.harness.add('asked again'))
+  expect(await deafPage.evaluate(() => performance.getEntriesByType('mark').map(({ name }) => name))).toEqual(
+    expect.arrayContaining([atOnce, withTexts]),
+  )
+  await deafPage.close()
+  await during(() => page.evaluate(() => window.harness.takeIn(window.harness.strangers(2_500))), [withTexts])
+  await during(() => page.evaluate(() => window.harness.setMatter('look', 'night')), [matters])
+  await during(() => page.evaluate(() => window.harness.renewDevice()), [matters])
+  await during(() => page.getByLabel('Note').fill('half a word'), [drafts])
+  await during(() => page.getByRole('button', { name: 'Save' }).click(), [drafts, atOnce])
   await expect.poll(writes).toContain(glance)
+})
+
+test('nothing begins a write but the one function that waits for the disk', () => {
+  const app = fileURLToPath(new URL('../../app', import.meta.url))
+  const writing = /'readwrite'[,)]|\bdb\.(?:put|add|delete|clear)\(/
+  const files = readdirSync(app, { recursive: true, encoding: 'utf8' }).filter((file) => /\.tsx?$/.test(file))
+  expect(files.filter((file) => writing.test(readFileSync(join(app, file), 'utf8')))).toEqual([
+    join('storage', 'transaction.ts'),
+  ])
 })
