@@ -18,6 +18,9 @@ declare global {
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
+// A long page is read through twice, photographed and measured in five sizes: on a busy machine that takes its time.
+test.describe.configure({ timeout: 90_000 })
+
 for (const state of states)
   test(`axe finds nothing: ${state.name}`, async ({ browser }) => {
     const { page, show } = await see(browser, state)

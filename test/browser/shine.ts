@@ -53,10 +53,15 @@ export const shiningColours = (page: Page): Promise<string[]> =>
         const [, green = 0, blue = 0, clear = 1] = (numbers ?? '').split(/[ ,/]+/).map(Number)
         return clear > 0 && (green > cap || blue > cap)
       })
-    const painted = [undefined, '::before', '::after', '::selection', '::placeholder', '::file-selector-button']
+    const partsOf = (element: Element): readonly (string | undefined)[] => [
+      undefined,
+      ...['::before', '::after'].filter((part) => getComputedStyle(element, part).content !== 'none'),
+      ...(element === document.body ? ['::selection'] : []),
+      ...(element.matches('input, textarea') ? ['::placeholder', '::file-selector-button'] : []),
+    ]
     const found = new Set<string>()
-    for (const element of [document.documentElement, ...document.body.querySelectorAll('*')])
-      for (const part of painted) {
+    for (const element of [document.documentElement, document.body, ...document.body.querySelectorAll('*')])
+      for (const part of partsOf(element)) {
         const style = getComputedStyle(element, part)
         for (const name of names)
           if (shines(style.getPropertyValue(name)))
