@@ -30,7 +30,7 @@ export const Rooms = ({ says, name, rooms, current }: RoomsProps) => (
             <RoomIcon room={id} />
             <span>
               {label}
-              {waits && <span className="for-ears">: {waits}</span>}
+              {waits && <span className="for-ears"> ({waits})</span>}
             </span>
             {waits && (
               <svg className="rooms-waits" viewBox="0 0 10 10" aria-hidden="true">

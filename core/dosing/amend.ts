@@ -1,8 +1,10 @@
 /** A dose is put right: another tank, or where it came from. Crossed out and written again, in one append. */
 import { type Microlitres, microlitres } from '../basis/amounts.ts'
+import { later } from '../basis/days.ts'
 import type { BottleId, TankId } from '../basis/ids.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
 import type { Moment } from '../basis/zones.ts'
+import type { BottleOpened } from '../food/facts.ts'
 import { type FoodState, foodAt, liquidLeft } from '../food/state.ts'
 import type { AnyFact, Entry, EntryStruckOut } from '../ledger/entry.ts'
 import type { History } from '../ledger/history.ts'
@@ -10,7 +12,7 @@ import type { Stamp } from '../ledger/stamp.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { bandOf } from './band.ts'
 import type { DoseGiven, DoseGivenOffPlan, DoseSetAside, ServedAny, Taken } from './facts.ts'
-import { inOne, partFor } from './give.ts'
+import { inOne, openings, partFor } from './give.ts'
 import { slipReadings } from './slip.ts'
 import type { DosingState } from './state.ts'
 
@@ -26,6 +28,8 @@ export type AmendRefusal =
       readonly asked: Microlitres
     }
 export type Amended = readonly [EntryStruckOut, Dose]
+/** A sealed bottle that it turns out to have come from is open. */
+export type TakenUp = readonly (EntryStruckOut | BottleOpened | Dose)[]
 
 const isDose = (entry: Entry<AnyFact>): entry is Entry<Dose> =>
   entry.fact.kind === 'doseGiven' || entry.fact.kind === 'doseGivenOffPlan' || entry.fact.kind === 'doseSetAside'
@@ -87,7 +91,7 @@ export const takeUp = (
   state: State,
   { entry, how }: { readonly entry: Stamp; readonly how: HowItWas },
   now: Moment,
-): Result<Amended, AmendRefusal> => {
+): Result<TakenUp, AmendRefusal> => {
   const dose = standing(state, entry)
   if (!dose.ok) return dose
   const { served, taken } = dose.value
@@ -117,6 +121,7 @@ export const takeUp = (
   const given = served.map((part) => ({ ...part, amount: scaled(part.amount) }))
   return ok([
     { kind: 'entryStruckOut', at: now, target: entry, why: 'mistake' },
+    ...openings(state, sources, served.map(({ night }) => night).reduce(later), dose.value.at),
     writtenAgain(dose.value, given, sources),
   ])
 }

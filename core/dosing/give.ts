@@ -185,7 +185,7 @@ const lastGoodOf = (state: State, food: FoodId, taken: Taken, now: Moment): Day 
 }
 
 /** A sealed bottle that a dose came from is open now. */
-const openings = (state: State, taken: readonly Taken[], night: Day, at: Moment): BottleOpened[] =>
+export const openings = (state: State, taken: readonly Taken[], night: Day, at: Moment): BottleOpened[] =>
   taken.flatMap((part): BottleOpened[] => {
     const bottle = part.from === 'bottle' ? state.bottles.get(part.bottle) : undefined
     return bottle && bottle.openedOn === undefined

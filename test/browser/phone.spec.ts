@@ -47,7 +47,7 @@ test('a month without a backup is a mark beside the room, in words for ears, and
   await expect(room).toHaveAccessibleName('This phone')
   await page.clock.setSystemTime(new Date('2026-12-26T20:30:00Z'))
   await page.reload()
-  await expect(room).toHaveAccessibleName('This phone: no backup for more than a month')
+  await expect(room).toHaveAccessibleName('This phone (no backup for more than a month)')
   await expect(page.getByText('That is more than a month ago: a good day for a new one.')).toBeVisible()
   await saveBackup(page)
   await expect(room).toHaveAccessibleName('This phone')

@@ -84,6 +84,8 @@ test('another bottle of the food that holds as much may be the one', () => {
   expect(bottlesThatHold(dose.book.world(), dose.kept)).toEqual([other])
   dose.book.does((world) => takeUp(world, { entry: dose.entry, how: { is: 'fromAnother', bottle: other } }, evening))
   expect([leftIn(dose), leftIn(dose, other)]).toEqual([mL(96), mL(500)])
+  // It was sealed by the book, and cannot have been.
+  expect(dose.book.world().bottles.get(other)?.openedOn).toBe('2026-06-10')
   expect(bottlesThatHold(dose.book.world(), setAside(1_600).kept)).toEqual([])
 })
 
