@@ -40,4 +40,6 @@ export const theBook = (page: Page): Promise<string> =>
 
 /** Everything kept outside the databases, of the tab and of the origin. */
 export const keptOutside = (page: Page): Promise<string[]> =>
-  page.evaluate(() => [...Object.keys(localStorage), ...Object.keys(sessionStorage)])
+  page.evaluate(() =>
+    [localStorage, sessionStorage].flatMap((kept) => Object.entries(kept).map((pair) => pair.join(' '))),
+  )
