@@ -63,7 +63,7 @@ test('a note about an earlier day is kept half-typed, written down as text, and 
   await expect(note).toContainText('<img src=x onerror=alert(1)>')
   await expect(note).toContainText(/22:35, added later \(25\s+November, 20:30\)/)
   const thatDay = page.getByRole('region', { name: /Thursday, 12\s+November/ })
-  await expect(thatDay.getByText('Eggs on the glass.')).toBeVisible()
+  await expect(thatDay.locator('.diary-text').filter({ hasText: 'Eggs on the glass.' })).toBeVisible()
   await go(page, '/diary/note')
   await expect(text).toHaveValue('')
 })
