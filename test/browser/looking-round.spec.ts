@@ -107,6 +107,8 @@ test('a new keeper looks round, doses, takes it back, reloads, leaves: the first
 test.describe('without a worker', () => {
   // Its arrival is noted among this phone's matters, whenever it comes.
   test.use({ serviceWorkers: 'block' })
+  // It waits several times for the app to be idle.
+  test.slow()
 
   test('a real book is byte for byte the same afterwards', async ({ context }) => {
     await watchOpening(context)
