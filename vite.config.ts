@@ -84,6 +84,7 @@ export default defineConfig({
           name: 'app',
           include: ['test/app/**/*.test.tsx'],
           environment: 'jsdom',
+          testTimeout: 30_000,
           setupFiles: ['test/support/setup.ts'],
         },
       },
