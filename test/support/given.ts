@@ -81,7 +81,7 @@ export const bookOf = (phone: DeviceId, known: readonly Entry<Fact>[] = []): Boo
 type Story = Fact | readonly Fact[] | ((world: World) => readonly Fact[])
 
 /** The lab phone's ledger with these facts in it, one after the other. */
-export const given = (...story: readonly Story[]): Book => {
+export const given = (...story: Story[]): Book => {
   const book = bookOf(labPhone)
   for (const part of story) {
     const facts = typeof part === 'function' ? part(book.world()) : part
