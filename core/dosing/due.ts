@@ -2,10 +2,11 @@
 import { addDays, type Day, daysBetween, later } from '../basis/days.ts'
 import type { Moment } from '../basis/zones.ts'
 import { type FoodState, foodAt } from '../food/state.ts'
+import type { TankDescribed } from '../tank/facts.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { bandOf, quietRatio } from './band.ts'
 import type { PlanMade } from './facts.ts'
-import { type DosingState, holdOf, lastNightBy, marksOf, planAt } from './state.ts'
+import { type DosingState, holdOf, lastNightBefore, lastNightBy, marksOf, planAt } from './state.ts'
 
 type State = TankState & FoodState & DosingState
 type Rhythm = Pick<PlanMade, 'firstNight' | 'everyNights' | 'rhythm'>
@@ -79,7 +80,20 @@ export const dueOf = (state: State, plan: PlanMade, now: Moment): Due | undefine
   const tank = tankAt(state, plan.tank, now)
   if (!tank) return undefined
   const night = nightOf(now, tank)
-  const lastNight = lastNightBy(state, plan.plan, night)
+  return dueAfter(state, plan, lastNightBy(state, plan.plan, night), { tank, night, now })
+}
+
+/** How it stood before anything was noted for tonight; the same while nothing is. */
+export const dueBefore = (state: State, plan: PlanMade, now: Moment): Due | undefined => {
+  const tank = tankAt(state, plan.tank, now)
+  if (!tank) return undefined
+  const night = nightOf(now, tank)
+  return dueAfter(state, plan, lastNightBefore(state, plan.plan, night), { tank, night, now })
+}
+
+type Evening = { readonly tank: TankDescribed; readonly night: Day; readonly now: Moment }
+
+const dueAfter = (state: State, plan: PlanMade, lastNight: Day | undefined, { tank, night, now }: Evening): Due => {
   const overfed = lastNight === undefined ? undefined : overfedOn(state, plan, lastNight)
   const held = holdOf(state, plan.plan, now)
   // A hold that ended before the last dose has nothing more to say.

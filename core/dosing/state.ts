@@ -87,6 +87,14 @@ export const lastNightBy = ({ lastNight, nights }: DosingState, plan: PlanId, to
   return latest
 }
 
+/** The last night before this one that anything is known of. */
+export const lastNightBefore = ({ nights }: DosingState, plan: PlanId, night: Day): Day | undefined => {
+  let latest: Day | undefined
+  for (const known of nights.get(plan)?.keys() ?? [])
+    if (known < night && (latest === undefined || known > latest)) latest = known
+  return latest
+}
+
 /** Two or more doses for one night, written by different phones: logged twice, or given twice. */
 export const fromTwoPhones = (marks: readonly NightMark[]): boolean =>
   new Set(marks.filter(({ what }) => what === 'given').map(({ entry }) => writtenBy(entry))).size > 1

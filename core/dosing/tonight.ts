@@ -11,7 +11,7 @@ import { type Due, dueOf, type Overfed } from './due.ts'
 import type { PlanMade } from './facts.ts'
 import { type Serving, servings, sourcesOf } from './serve.ts'
 import { type DosingState, marksOf, type NightMark, plansAt } from './state.ts'
-import { unloggedNights } from './unlogged.ts'
+import { openNights } from './unlogged.ts'
 
 export type TonightState =
   /**
@@ -85,7 +85,7 @@ export const tonight = (state: TankState & FoodState & DosingState, now: Moment)
       const due = dueOf(state, plan, now)
       if (!tank || !food || !due) return []
       const night = nightOf(now, tank)
-      const unlogged = unloggedNights(state, plan, due, now)
+      const unlogged = openNights(state, plan, due, now)
       const lightsOut = lightsOutOf(night, tank)
       return [
         {

@@ -9,7 +9,7 @@ import { type FoodState, mostPortions } from '../food/state.ts'
 import { gather } from '../ledger/gather.ts'
 import { lightsOutOf, nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { portionsPerDose } from './cover.ts'
-import type { Due } from './due.ts'
+import { type Due, dueBefore } from './due.ts'
 import type { DoseGiven, NightsCounted, NightsMissed, PlanMade, Served, Taken } from './facts.ts'
 import { afterwards, reaching, type Serving, type Source, servings, sourcesOf } from './serve.ts'
 import { type DosingState, goesOnSince, planAt } from './state.ts'
@@ -35,6 +35,18 @@ export const unloggedNights = (state: State, plan: PlanMade, { owed }: Due, now:
   for (; night < tonight && nights.length < mostNights; night = addDays(night, plan.everyNights))
     if (!saidMissed(state, plan.plan, night)) nights.push(night)
   return nights
+}
+
+/**
+ * Those that are worth a question tonight. A dose tonight answers for one night that went by, for the round has waited; for
+ * a fortnight it does not, whichever was touched first.
+ */
+export const openNights = (state: State, plan: PlanMade, due: Due, now: Moment): readonly Day[] => {
+  const tank = tankAt(state, plan.tank, now)
+  if (!tank || due.lastNight !== nightOf(now, tank)) return unloggedNights(state, plan, due, now)
+  const before = dueBefore(state, plan, now)
+  const nights = before ? unloggedNights(state, plan, before, now) : []
+  return nights.length > 1 ? nights : []
 }
 
 const saidMissed = ({ missed }: DosingState, plan: PlanId, night: Day): boolean =>
