@@ -80,7 +80,16 @@ const Question = ({ lines, reading, dosing, children }: QuestionProps) => {
         )}
         {children}
       </Actions>
-      {counting && <UnloggedCount lines={lines} lots={lots} reading={reading} dosing={dosing} />}
+      {counting && (
+        // A count begun before something was taken or put back is of another moment: it begins again.
+        <UnloggedCount
+          key={lots.map(({ left }) => left).join()}
+          lines={lines}
+          lots={lots}
+          reading={reading}
+          dosing={dosing}
+        />
+      )}
     </Notice>
   )
 }
