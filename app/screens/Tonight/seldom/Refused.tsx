@@ -1,35 +1,12 @@
-/** A dose that was asked about: the ways on stand beside the question, and nothing that was said is lost. */
-import { useState } from 'react'
-import {
-  type BottleId,
-  type DoseRefusal,
-  type FoodId,
-  type Microlitres,
-  slipReadings,
-  sniffDays,
-  sourcesOf,
-} from '../../../../core/index.ts'
+import { type DoseRefusal, type FoodId, sniffDays, sourcesOf } from '../../../../core/index.ts'
 import { Actions, Button, ButtonLink } from '../../../parts/Actions.tsx'
-import { Chips } from '../../../parts/Chips.tsx'
-import { Field } from '../../../parts/Field.tsx'
 import { Notice } from '../../../parts/Notice.tsx'
 import { doseRefusalText } from '../../../words/dose.ts'
 import { bottleName } from '../../../words/names.ts'
-import { millilitres } from '../../../words/numbers.ts'
 import type { Reading as Words } from '../../../words/reading.ts'
-import { type Reason, reasonOptions } from '../../../words/reasons.ts'
 import type { Reader } from '../../../words/tonight.ts'
-import type { Confirmed } from '../useDosing.ts'
+import { FarAbove, Past, type Ways as WaysOn } from './Doubts.tsx'
 
-export type Ways = {
-  readonly onSure: (more: Confirmed) => void
-  /** Where it was typed: she meant another amount. */
-  readonly onAmount?: (amount: Microlitres) => void
-  readonly onBottle: (bottle: BottleId) => void
-  /** It held more than the book knew, and is empty now. */
-  readonly onHeldMore: () => void
-  readonly onLeave: () => void
-}
 type RefusedProps = {
   readonly refusal: DoseRefusal
   readonly food: FoodId
@@ -37,7 +14,7 @@ type RefusedProps = {
   readonly told?: boolean
   readonly reader: Reader
   readonly reading: Words
-  readonly ways: Ways
+  readonly ways: WaysOn
 }
 
 export const Refused = ({ refusal, food, told = false, reader, reading, ways }: RefusedProps) => (
@@ -109,73 +86,4 @@ const Ways = ({ refusal, food, told, reader, ways }: WaysProps) => {
     case 'justRecorded':
       return null
   }
-}
-
-type FarAboveProps = {
-  readonly asked: Microlitres
-  readonly top: number
-  readonly told: boolean
-  readonly ways: Ways
-}
-
-/** A slip of the decimal point is one touch away; what has happened can be noted, so much of it with a word of why. */
-const FarAbove = ({ asked, top, told, ways }: FarAboveProps) => {
-  const [why, setWhy] = useState('')
-  const [missing, setMissing] = useState(false)
-  const sure = () => {
-    if (told) ways.onSure({ sure: true })
-    else if (why.trim() === '') setMissing(true)
-    else ways.onSure({ sure: true, why: why.trim() })
-  }
-  const { onAmount } = ways
-  return (
-    <>
-      {onAmount && (
-        <Actions>
-          {slipReadings(asked, top).map((amount) => (
-            <Button key={amount} onAct={() => onAmount(amount)}>
-              I meant {millilitres(amount)}
-            </Button>
-          ))}
-        </Actions>
-      )}
-      {!told && (
-        <Field
-          label="How did it come about?"
-          value={why}
-          onChange={setWhy}
-          error={missing && why.trim() === '' ? 'A word or two, please.' : undefined}
-        />
-      )}
-      <Actions>
-        <Button kind="quiet" onAct={sure}>
-          It is so: note it
-        </Button>
-      </Actions>
-    </>
-  )
-}
-
-const looked = reasonOptions('sniffed', 'notNoted')
-
-/** One touch within a fortnight; longer past, why is asked, and may be skipped. */
-const Past = ({ long, told, ways }: { readonly long: boolean; readonly told: boolean; readonly ways: Ways }) => {
-  const [reason, setReason] = useState<Reason | null>(null)
-  return (
-    <>
-      {!told && (
-        <Chips
-          label={long ? 'How did it come about? It may be skipped.' : 'Why? It may be skipped.'}
-          options={looked}
-          value={reason}
-          onChange={setReason}
-        />
-      )}
-      <Actions>
-        <Button kind="quiet" onAct={() => ways.onSure({ sure: true, ...(reason ? { why: reason } : {}) })}>
-          It is so: note it
-        </Button>
-      </Actions>
-    </>
-  )
 }
