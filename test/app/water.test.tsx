@@ -18,7 +18,7 @@ const far = '99999999999999999999'
 
 test('a figure that no pipette or bottle has is refused, and the form stays up', () => {
   expect(refusalOf(read(typed({ mark: far })))).toMatchObject({ field: 'mark', refusal: { why: 'tooMuch' } })
-  const plan = { amount: far, everyNights: '2', firstNight: '2027-01-06' }
+  const plan = { amount: far, everyNights: '2', firstNight: '2027-01-06', rhythm: 'lastDose' } as const
   expect(refusalOf(readPlan(plan, day('2027-01-06')))).toMatchObject({ field: 'amount', refusal: { why: 'tooMuch' } })
 })
 
