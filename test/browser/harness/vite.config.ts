@@ -15,6 +15,8 @@ export default defineConfig({
       srcDir: '../../../app/worker',
       filename: 'worker.ts',
       injectRegister: false,
+      // As the app's own: a worker may not import later, nor know the address of a module.
+      injectManifest: { rollupFormat: 'iife' },
       manifest: false,
     }),
   ],
