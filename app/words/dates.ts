@@ -1,5 +1,14 @@
 /** Days and times in words. Days never pass through the phone's own zone. */
-import { addMonths, type Day, dayNumber, daysBetween, type Moment, wallClock, type Zone } from '../../core/index.ts'
+import {
+  addMonths,
+  type Day,
+  dayNumber,
+  daysBetween,
+  isDay,
+  type Moment,
+  wallClock,
+  type Zone,
+} from '../../core/index.ts'
 import { inWords } from './numbers.ts'
 
 // Names of our own: a date formatter takes longer to make on a slow phone than a screen to draw, and one language needs none.
@@ -26,6 +35,8 @@ const yearOf = (day: Day): string => day.slice(0, 4)
 export const dayOfMonth = (day: Day): string => `${Number(day.slice(8))}\u00a0${monthOf(day)}`
 /** "5 January 2027": for an echo, where the year is half of what is being checked. */
 export const dayInFull = (day: Day): string => `${dayOfMonth(day)} ${yearOf(day)}`
+/** Beneath a field of digits, which two countries read in two orders; undefined while no day stands there. */
+export const dayEcho = (typed: string): string | undefined => (isDay(typed) ? dayInFull(typed) : undefined)
 /** "5 March", with the year where it is not this one. */
 export const dayWords = (day: Day, today: Day): string =>
   yearOf(day) === yearOf(today) ? dayOfMonth(day) : dayInFull(day)

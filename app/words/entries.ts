@@ -17,6 +17,7 @@ import {
   type Zone,
 } from '../../core/index.ts'
 import { dayInFull, dayWords, nightFrom, nightWords } from './dates.ts'
+import { list } from './list.ts'
 import { bottleName, doors, foodName, lotName, placeName, tankName } from './names.ts'
 import {
   capital,
@@ -27,12 +28,13 @@ import {
   plural,
   portions,
   price,
+  times,
   trays,
   water,
 } from './numbers.ts'
 import { questionName } from './oddities.ts'
+import type { Reading } from './reading.ts'
 import { reasonText } from './reasons.ts'
-import type { Reading } from './refusals.ts'
 
 const kindOfFood: Record<FoodKind, string> = {
   freshNonViable: 'a fresh concentrate',
@@ -41,8 +43,6 @@ const kindOfFood: Record<FoodKind, string> = {
 }
 const because = (why: string | undefined): string => (why ? ` (${reasonText(why)})` : '')
 const kept = (how: Kept): string => (how.as === 'trays' ? `in ${trays(how.trays.length)}` : 'loose in a bag')
-const list = (parts: readonly string[]): string =>
-  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
 
 /** After midnight the date is tomorrow's and the night is still last evening's; several nights are told by their ends. */
 const ofNight = (served: readonly ServedAny[], at: Moment, { zone, today }: Reading): string => {
@@ -108,7 +108,7 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
     case 'portionsMoved':
       return `Moved ${portions(fact.count)} from ${lotName(world, fact.from)} to ${placeName(world, fact.to, now)}, as ${fact.mark}.`
     case 'wellsSeen':
-      return `Touched the wells of ${lotName(world, fact.lot)}: ${inWords(fact.empty.length)} empty in tray ${number(fact.tray + 1)}.`
+      return `Touched the wells of ${lotName(world, fact.lot)}: ${fact.empty.length === 0 ? 'none' : inWords(fact.empty.length)} empty in tray ${number(fact.tray + 1)}.`
     case 'trayCut':
       return fact.after.length === 0
         ? `Tray ${number(fact.tray + 1)} of ${lotName(world, fact.lot)} is whole.`
@@ -158,7 +158,7 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
       const gave =
         fact.doses === 0
           ? 'nothing was given'
-          : `${dosesWords(fact.doses)} of ${foodName(world, fact.food, now)} were given`
+          : `${dosesWords(fact.doses)} of ${foodName(world, fact.food, now)} ${fact.doses === 1 ? 'was' : 'were'} given`
       return `Counted ${list(counted)}: ${gave}${range}.`
     }
     case 'nightSkipped':
@@ -182,7 +182,7 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
 
 /** What the entry bears visibly. */
 const markWords = ({ above, past }: DoseMarks): string =>
-  `${above === undefined ? '' : `, ${number(above)} × the top of the range`}${past === undefined ? '' : `, ${plural(past, 'day', 'days')} past its day`}`
+  `${above === undefined ? '' : `, ${times(above)} the top of the range`}${past === undefined ? '' : `, ${plural(past, 'day', 'days')} past its day`}`
 
 export const everyNights = (every: number): string =>
   every === 1 ? 'every night' : every === 2 ? 'every other night' : `every ${inWords(every)} nights`

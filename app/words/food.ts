@@ -19,11 +19,9 @@ import {
 } from '../../core/index.ts'
 import { aboutHowLong, dayWords, monthWords } from './dates.ts'
 import { dosesWords } from './entries.ts'
+import { list } from './list.ts'
 import { bottleName, lotName } from './names.ts'
 import { capital, cost, inWords, millilitres, nights, number, portions } from './numbers.ts'
-
-export const list = (parts: readonly string[]): string =>
-  parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)}`
 
 /** "41 portions and 96 mL". The size is said only where there are two of them. */
 export const onHandWords = ({ portions: heaps, liquid }: OnHand): string => {
@@ -35,7 +33,7 @@ export const onHandWords = ({ portions: heaps, liquid }: OnHand): string => {
 /** "41 portions and 96 mL of green food, enough until 18 November; first night without food 20 November." */
 export const lastsSentence = (food: FoodDescribed, has: OnHand, lasts: Lasts | undefined, today: Day): string => {
   const amount = onHandWords(has)
-  const what = amount === '' ? `No ${food.name} that is in time` : `${capital(amount)} of ${food.name}`
+  const what = amount === '' ? `No ${food.name} that is still good` : `${capital(amount)} of ${food.name}`
   if (!lasts) return `${what}. No plan feeds it to a tank yet.`
   const bare = `irst night without food ${dayWords(lasts.bareNight, today)}.`
   if (lasts.lastNight) return `${what}, enough until ${dayWords(lasts.lastNight, today)}; f${bare}`

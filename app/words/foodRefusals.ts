@@ -1,7 +1,8 @@
 /** Refusals only the food room’s forms make, as sentences; every other goes its usual way. */
 import type { AmountRefusal, MeasureRefusal, PriceRefusal } from '../../core/index.ts'
 import { millilitres, number } from './numbers.ts'
-import { type AnyRefusal, type Reading, refusalText } from './refusals.ts'
+import type { Reading } from './reading.ts'
+import { type AnyRefusal, refusalText } from './refusals.ts'
 
 export type FieldRefusal =
   | AnyRefusal

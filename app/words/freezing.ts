@@ -1,10 +1,10 @@
 /** What the freezing page says: the plan, whether a portion suits a tank, what to write on the bag. */
 import type { Day, FoodDescribed, FreezePlan, Microlitres, PortionFit, World } from '../../core/index.ts'
 import { dayInFull } from './dates.ts'
-import { inWords, millilitres, number, portions, trays } from './numbers.ts'
+import { inWords, millilitres, portions, times, trays } from './numbers.ts'
 
 /** "96 portions in 7 trays, 0.4 mL over." */
-export const planWords = (plan: FreezePlan, owned: number | undefined): string => {
+export const batchWords = (plan: FreezePlan, owned: number | undefined): string => {
   const over = plan.over > 0 ? `, ${millilitres(plan.over)} over` : ''
   const rounds =
     owned !== undefined && plan.rounds > 1 ? ` With ${trays(owned)} that is ${inWords(plan.rounds)} rounds.` : ''
@@ -12,7 +12,7 @@ export const planWords = (plan: FreezePlan, owned: number | undefined): string =
 }
 
 /** Does one portion suit this tank? It suggests and forbids nothing. */
-export const fitWords = (
+export const tankFitWords = (
   tank: string,
   fit: PortionFit,
   dose: Microlitres,
@@ -24,7 +24,7 @@ export const fitWords = (
       perDose * each === dose ? '' : ` (${millilitres(perDose * each)}; the plan says ${millilitres(dose)})`
     }.`
   const smaller = fit.well ? `take ${millilitres(fit.well)} wells` : 'make portions smaller than any usual well'
-  return `${tank}: one portion is ${number(fit.ratio)} × the top of the label’s range. You can ${smaller}, thin it with clean salt water, or share one portion between tanks the same night.`
+  return `${tank}: one portion is ${times(fit.ratio)} the top of the label’s range. You can ${smaller}, thin it with clean salt water, or share one portion between tanks the same night.`
 }
 
 /** "tray bag 3": the next number free. */

@@ -1,14 +1,11 @@
 /** Nights nobody wrote down, nights that were too much, and holds: said only when there is one. */
 import { type Day, daysBetween, type Overfed, type TonightLine } from '../../core/index.ts'
 import { dayOfMonth, dayWords, nightFrom } from './dates.ts'
+import { list } from './list.ts'
 import { capital, inWords, millilitres } from './numbers.ts'
 
-const list = (names: readonly string[]): string =>
-  names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`
-
 /** "Long Gallery and Cockle", each once. */
-export const tanksWords = (lines: readonly TonightLine[]): string =>
-  list([...new Set(lines.map(({ tank }) => tank.name))])
+const tanksWords = (lines: readonly TonightLine[]): string => list([...new Set(lines.map(({ tank }) => tank.name))])
 
 /** Every night of several plans, once, oldest first. */
 export const allNights = (lines: readonly TonightLine[]): readonly Day[] =>
@@ -29,7 +26,7 @@ export const unloggedWords = (lines: readonly TonightLine[], tonight: Day, named
 export const countedWords = (used: number): string =>
   used === 0
     ? 'As the book says: nothing was given on those nights.'
-    : `${capital(inWords(used))} fewer than the book says: they were given on those nights.`
+    : `${capital(inWords(used))} fewer than the book says: ${used === 1 ? 'it was' : 'they were'} given on those nights.`
 
 /** "2 mL is over the label’s range. Next: 14 June instead of 12 June." */
 export const overfedWords = ({ total, suggested, usual }: Overfed): string =>
@@ -40,4 +37,4 @@ export const farTooMuchWords =
   'So much food takes the oxygen out of the water. Now: more air and flow, the skimmer on and wet, fresh carbon, lights off, no other food. In the morning test for ammonia, and change a little water at a time. If fish gasp or lie down, ask a vet.'
 
 export const holdOverWords = (until: Day, tonight: Day): string =>
-  `The hold is over${until === tonight ? '' : ` since ${daysBetween(until, tonight) === 1 ? 'last night' : dayWords(until, tonight)}`}. Go on, or hold longer?`
+  `The hold ${until === tonight ? 'is over' : `ended ${daysBetween(until, tonight) === 1 ? 'last night' : `on ${dayWords(until, tonight)}`}`}. Go on, or hold longer?`

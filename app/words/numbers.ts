@@ -28,14 +28,19 @@ export const asTyped = (value: number): string => {
   const text = String(value)
   return /^[1-9]\d{0,2}\.\d{3}$/.test(text) ? `${text}0` : text
 }
+/** An amount put into a field of millilitres. */
+export const typedMillilitres = (amount: Microlitres): string => asTyped(toMillilitres(amount))
 /** Three figures: for what is only known roughly. */
 export const about = (value: number): string => grouped(Number(value.toPrecision(3)))
+
+/** "1.4 ×", "1,700 ×": two figures tell how far, and more would only look exact. */
+export const times = (ratio: number): string => `${grouped(Number(ratio.toPrecision(2)))}\u00a0×`
 
 /** "0.55 mL", held together on the line. Two decimals are finer than most pipettes; a mark of 0.025 mL has three. */
 export const millilitres = (amount: number): string =>
   `${toDecimals(toMillilitres(amount as Microlitres), amount < 100 ? 3 : 2)}\u00a0mL`
 export const millilitreRange = (low: number, high: number): string =>
-  low === high ? millilitres(low) : `${number(low / 1000)} to ${millilitres(high)}`
+  low === high ? millilitres(low) : `${number(toMillilitres(low as Microlitres))} to ${millilitres(high)}`
 
 export const plural = (count: number, one: string, many: string): string =>
   `${number(count)} ${count === 1 ? one : many}`

@@ -8,7 +8,7 @@ import type { Imported } from '../storage/importing.ts'
 import { dayWords } from './dates.ts'
 import { number, plural } from './numbers.ts'
 import { type Phones, phoneWords } from './phones.ts'
-import type { Reading } from './refusals.ts'
+import type { Reading } from './reading.ts'
 
 const entries = (count: number): string => plural(count, 'entry', 'entries')
 const are = (count: number): string => (count === 1 ? '1 is' : `${count === 0 ? 'none' : number(count)} are`)

@@ -12,8 +12,8 @@ import {
 } from '../../core/index.ts'
 import { dayWords, nightFrom } from './dates.ts'
 import { everyNights } from './entries.ts'
-import { list } from './food.ts'
-import { capital, inWords, millilitreRange, millilitres, number, water } from './numbers.ts'
+import { list } from './list.ts'
+import { capital, inWords, millilitreRange, millilitres, times, water } from './numbers.ts'
 
 /** "about 400 litres". */
 export const howMuch = (amount: WaterAmount | undefined, roughly: boolean): string =>
@@ -23,7 +23,7 @@ export const howMuch = (amount: WaterAmount | undefined, roughly: boolean): stri
 export const bandWords = (band: Band | undefined): string => {
   if (!band) return 'How much water is in the tank? Then I can say what one dose is.'
   if (band.shown === 'tooSmall')
-    return `The most for this tank, ${number(band.high / 1000)} mL, is less than one mark of the pipette. Dilute the food, or use a finer pipette.`
+    return `The most for this tank, ${millilitres(band.high)}, is less than one mark of the pipette. Dilute the food, or use a finer pipette.`
   const { low, high } = band.shown
   return low === high
     ? `One dose for this tank is ${millilitres(low)}.`
@@ -91,7 +91,7 @@ export const turnsWords = (may: boolean): string =>
 export const fitWords = (each: Microlitres, fit: PortionFit): string => {
   if (fit.is === 'tooBig') {
     const wells = fit.well ? `smaller wells (${millilitres(fit.well)})` : 'smaller wells'
-    return `A portion of ${millilitres(each)} is ${number(fit.ratio)} × the top of the range for this tank. Next time ${wells} or a dilution; or share one portion over two tanks the same night.`
+    return `A portion of ${millilitres(each)} is ${times(fit.ratio)} the top of the range for this tank. Next time ${wells} or a dilution; or share one portion over two tanks the same night.`
   }
   return fit.portions === 1
     ? `One portion of ${millilitres(each)} suits this tank.`
@@ -107,4 +107,4 @@ export const firstDoseWords = (band: Band | undefined, every: number): string =>
 
 /** Said where the plan is looked at, not at the dose: the water or the label may have changed since it was made. */
 export const aboveWords = (plan: PlanMade, band: Band | undefined): string =>
-  band && plan.amount > band.high * quietRatio ? `, ${number(plan.amount / band.high)} × the top of the range` : ''
+  band && plan.amount > band.high * quietRatio ? `, ${times(plan.amount / band.high)} the top of the range` : ''

@@ -31,10 +31,8 @@ import type { FileTooLarge, FileUnreadable, NotHandedOver } from '../storage/bac
 import type { StorageRefusal } from '../storage/connection.ts'
 import type { ImportStopped } from '../storage/importing.ts'
 import { clock, dayInFull, nightFrom } from './dates.ts'
-import { asTyped, capital, inWords, millilitres, number, plural, portions, toDecimals } from './numbers.ts'
+import { asTyped, capital, inWords, millilitres, number, plural, portions, times, toDecimals } from './numbers.ts'
 import type { Reading } from './reading.ts'
-
-export type { Reading } from './reading.ts'
 
 export type AnyRefusal =
   | NumberRefusal
@@ -73,8 +71,7 @@ const sorts: Record<FoodKind, string> = {
   live: 'A live food',
   shelfStable: 'A shelf-stable food',
 }
-/** The point stands before three figures there, and all three are what is asked about. */
-const pages = (bytes: number): string => `${number(bytes / 1_048_576)} MB`
+const megabytes = (bytes: number): string => `${number(bytes / 1_048_576)} MB`
 
 export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): string => {
   switch (refusal.why) {
@@ -83,6 +80,7 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'notANumber':
       return `“${refusal.typed}” is not a number I can read.`
     case 'twoReadings':
+      // The point stands before three figures there, and all three are what is asked about.
       return `“${refusal.typed}” can be read two ways: ${toDecimals(refusal.readings[0], 3)} or ${number(refusal.readings[1])}. Type ${asTyped(refusal.readings[0])} or ${asTyped(refusal.readings[1])}.`
     case 'notPositive':
       return 'This has to be more than 0.'
@@ -101,7 +99,7 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'zoneUnknown':
       return `“${refusal.zone}” is not a time zone this phone knows.`
     case 'lightsOutMissing':
-      return 'When do the lights go out? An hour and minute is enough.'
+      return 'When do the lights go out? The hour and the minute are enough.'
     case 'markNotPositive':
       return 'The pipette’s mark has to be more than 0 mL.'
     case 'bandUpsideDown':
@@ -133,7 +131,7 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
       return 'This place is not on record any more.'
     case 'noSuchTray':
     case 'noSuchWell':
-      return 'The tray looks otherwise now. Look at it once more.'
+      return 'The tray looks different now. Look at it once more.'
     case 'outByTheBook':
       return 'By the book that one is out. Touch the well it really came from.'
     case 'alreadyThere':
@@ -163,9 +161,9 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'fullOutOfRange':
       return 'How full it is goes from a little above 0 to 100 %.'
     case 'outOfOrder':
-      return `${done[refusal.after]} on ${dayInFull(refusal.afterDay)}, but ${done[refusal.before]} only on ${dayInFull(refusal.beforeDay)}?${
+      return `${capital(done[refusal.after])} on ${dayInFull(refusal.afterDay)}, but ${done[refusal.before]} only on ${dayInFull(refusal.beforeDay)}?${
         refusal.swapped ? ` Did you mean ${dayInFull(refusal.swapped)}?` : ''
-      }`.replace(/^./, (first) => first.toUpperCase())
+      }`
     case 'dayNotYet':
       return `${dayInFull(refusal.day)} has not come yet; today is ${dayInFull(refusal.today)}.`
     case 'moreThanThere':
@@ -195,9 +193,9 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'noAmount':
       return 'A plan needs a dose of more than 0 mL.'
     case 'aboveRange':
-      return `That is ${number(refusal.ratio)} × the top of the range, ${millilitres(refusal.top)}.`
+      return `That is ${times(refusal.ratio)} the top of the range, ${millilitres(refusal.top)}.`
     case 'farAboveRange':
-      return `That is ${number(refusal.ratio)} × the top of the range, ${millilitres(refusal.top)}. So much food takes the oxygen out of the water.`
+      return `That is ${times(refusal.ratio)} the top of the range, ${millilitres(refusal.top)}. So much food takes the oxygen out of the water.`
     case 'nothingGiven':
       return 'Nothing given is no dose. Was it skipped, or dropped?'
     case 'notYet':
@@ -209,7 +207,7 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'moreThanBottleHolds':
       return `That is ${millilitres(refusal.asked)}; the bottle has ${millilitres(refusal.holds)} by the book.`
     case 'pastItsDay':
-      return `${capitalDays(refusal.days)} past its usual time: sniff and look.`
+      return `${capital(refusal.days === 1 ? 'one day' : `${inWords(refusal.days)} days`)} past its usual time: sniff and look.`
     case 'noSuchEntry':
       return 'This entry is not here any more.'
     case 'alreadyCrossedOut':
@@ -225,7 +223,7 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'brokenLine':
       return `Line ${number(refusal.line)} of this backup cannot be read. Nothing here was changed.`
     case 'sameIdTwice':
-      return `Line ${number(refusal.line)} of this backup says something else than an earlier line of the same name. Nothing here was changed.`
+      return `Line ${number(refusal.line)} of this backup says something other than an earlier line of the same name. Nothing here was changed.`
     case 'tooLarge':
       return 'This file is far larger than any backup. Nothing here was changed.'
     case 'closedForUpdate':
@@ -237,15 +235,10 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'importStopped':
       return 'Stopped. Nothing of the file was taken in.'
     case 'fileTooLarge':
-      return `This file has ${pages(refusal.bytes)}; a backup has at most ${pages(refusal.most)}.`
+      return `This file has ${megabytes(refusal.bytes)}; a backup has at most ${megabytes(refusal.most)}.`
     case 'fileUnreadable':
       return 'This file could not be read from where it lies. Copy it to this phone and try again.'
     case 'notHandedOver':
       return 'The backup was not handed over. Nothing is lost; try again when you like.'
   }
-}
-
-const capitalDays = (days: number): string => {
-  const text = days === 1 ? 'one day' : `${inWords(days)} days`
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

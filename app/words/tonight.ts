@@ -66,7 +66,7 @@ export const tonightAnswer = (line: TonightLine, reader: Reader, lasting: Lasts 
       const [serving] = line.servings
       if (!serving) {
         const past = pastServings(sourcesOf(world, line.food.food, now), line.plan.amount, night).length > 0
-        return `A dose is due tonight${where}, but ${past ? 'what there is is past its usual day' : 'there is nothing usable left'}.`
+        return `A dose is due tonight${where}; ${past ? 'all there is has passed its usual day' : 'nothing usable is left'}.`
       }
       const others = sourcesOf(world, line.food.food, now).length - 1
       return `Tonight${where}: ${takeWords(serving, world, now)}. ${leftWords(serving, lasting, night, others)}`
@@ -100,9 +100,14 @@ const givenWords = (marks: readonly NightMark[], { tank }: TonightLine, reader: 
     })
     .join('; ')
 
-/** Under the answer, where a night went by: no scolding, and never a doubled amount. */
-export const sinceWords = (since: Day, night: Day): string =>
-  `Due since ${nightFrom(since, night)}. Give the usual amount, no more: the small life grazes what is there for days.`
+/**
+ * Under the answer, where a night went by: no scolding, and never a doubled amount. Since when is left out where that night
+ * is asked about above.
+ */
+export const sinceWords = (since: Day, night: Day, asked: boolean): string => {
+  const usual = 'Give the usual amount, no more: the small life grazes what is there for days.'
+  return asked ? usual : `Due since ${nightFrom(since, night)}. ${usual}`
+}
 
 /** For the other lines of the evening: a tank, its food and how it stands. */
 export const lineWords = (line: TonightLine, reader: Reader): string => {
@@ -110,7 +115,7 @@ export const lineWords = (line: TonightLine, reader: Reader): string => {
   const { state, night } = line
   switch (state.is) {
     case 'due':
-      return line.servings[0] ? `due: ${takeWords(line.servings[0], world, now)}` : 'due, but nothing usable is left'
+      return line.servings[0] ? `due: ${takeWords(line.servings[0], world, now)}` : 'due; nothing usable is left'
     case 'done':
       return `done: ${givenWords(state.marks, line, reader)}; next ${nightFrom(state.next, night)}`
     case 'skipped':

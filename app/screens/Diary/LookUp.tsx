@@ -3,7 +3,7 @@ import { isDay, type TankId, type World } from '../../../core/index.ts'
 import { Chips } from '../../parts/Chips.tsx'
 import { DayField } from '../../parts/DayField.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
-import { dayInFull } from '../../words/dates.ts'
+import { dayEcho } from '../../words/dates.ts'
 import { type Group, groupOptions } from '../../words/lookingUp.ts'
 import { tankName } from '../../words/names.ts'
 import type { Reading } from '../useReading.ts'
@@ -28,7 +28,7 @@ export const LookUp = ({ looking, reading, onChange }: LookUpProps) => {
         label="From this day back"
         value={upTo}
         onChange={(typed) => onChange({ ...looking, upTo: typed })}
-        echo={isDay(upTo) ? dayInFull(upTo) : undefined}
+        echo={dayEcho(upTo)}
       />
       <Chips
         label="Only these"

@@ -11,7 +11,7 @@ import { useDraft } from '../../state/useDraft.ts'
 import { fromStorage, useRequest } from '../../state/useRequest.ts'
 import { doseWrongText } from '../../words/dose.ts'
 import { entryText } from '../../words/entries.ts'
-import { asTyped } from '../../words/numbers.ts'
+import { typedMillilitres } from '../../words/numbers.ts'
 import { reasonOptions } from '../../words/reasons.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { Refused } from '../Tonight/seldom/Refused.tsx'
@@ -73,7 +73,7 @@ export const DoseForm = ({ plan, tank, tanks, reading, onNoted }: DoseFormProps)
     void save({ ...fields, ...changed }, confirmed)
   }
   const meant = (amount: Microlitres) => {
-    const typed = asTyped(amount / 1000)
+    const typed = typedMillilitres(amount)
     const [only] = fields.tanks
     const of = refusal && refusal.why === 'farAboveRange' ? refusal.tank : only
     instead(

@@ -1,9 +1,8 @@
 /** Just now, or at another time by the clock at the tank. */
-import { isDay } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { ClockField } from '../../parts/ClockField.tsx'
 import { DayField } from '../../parts/DayField.tsx'
-import { dayInFull } from '../../words/dates.ts'
+import { dayEcho } from '../../words/dates.ts'
 import { thatNightWords } from '../../words/dose.ts'
 import type { DosePartProps } from './DoseSource.tsx'
 import { momentOf } from './doseFields.ts'
@@ -29,7 +28,7 @@ export const DoseWhen = ({ fields, change, reading, wrong }: DosePartProps) => {
             latest={today}
             value={fields.day}
             onChange={(day) => change({ day })}
-            echo={isDay(fields.day) ? dayInFull(fields.day) : undefined}
+            echo={dayEcho(fields.day)}
             error={wrong('day')}
           />
           <ClockField

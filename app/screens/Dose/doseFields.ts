@@ -28,7 +28,7 @@ import {
   type World,
 } from '../../../core/index.ts'
 import type { WrongInForm } from '../../words/dose.ts'
-import { asTyped } from '../../words/numbers.ts'
+import { typedMillilitres } from '../../words/numbers.ts'
 
 /** How much of what was taken reached water; the rest was thrown away. */
 export type Part = 'all' | 'threeQuarters' | 'half' | 'quarter'
@@ -106,7 +106,7 @@ export const sharesOf = (reached: Microlitres, tanks: readonly TankDescribed[]):
 }
 export const offered = (tank: TankId, shares: readonly Share[]): string => {
   const share = shares.find((other) => other.tank === tank)
-  return share ? asTyped(share.amount / 1000) : ''
+  return share ? typedMillilitres(share.amount) : ''
 }
 
 export const amountsOf = (fields: DoseFields, shares: readonly Share[]): Result<readonly Share[], DoseWrong> => {

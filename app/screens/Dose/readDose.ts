@@ -20,7 +20,7 @@ import {
   type World,
   wallDay,
 } from '../../../core/index.ts'
-import { asTyped } from '../../words/numbers.ts'
+import { typedMillilitres } from '../../words/numbers.ts'
 import type { Confirmed } from '../Tonight/useDosing.ts'
 import {
   amountsOf,
@@ -44,9 +44,9 @@ export const usualDose = (plan: PlanMade, tank: TankDescribed, world: World, now
     tanks: [tank.tank],
     source: best ? sourceKey(best.source) : noSource,
     count: best?.taken.from === 'portions' ? best.taken.count : 1,
-    poured: asTyped(plan.amount / 1000),
+    poured: typedMillilitres(plan.amount),
     part: 'all',
-    amounts: best && inPart(best) ? { [tank.tank]: asTyped(best.amount / 1000) } : {},
+    amounts: best && inPart(best) ? { [tank.tank]: typedMillilitres(best.amount) } : {},
     when: 'now',
     day: wallDay(now, tank.zone),
     clock: '',

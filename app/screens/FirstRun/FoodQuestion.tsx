@@ -1,5 +1,5 @@
 /** "What food have you?": a bottle, portions in the freezer, or none yet; each as easy as the other. */
-import { type Day, type FoodKind, isDay } from '../../../core/index.ts'
+import type { Day, FoodKind } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { CountField } from '../../parts/CountField.tsx'
 import { DayField } from '../../parts/DayField.tsx'
@@ -8,10 +8,11 @@ import { MonthField } from '../../parts/MonthField.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
-import { dayInFull, monthsBack } from '../../words/dates.ts'
+import { dayEcho, monthsBack } from '../../words/dates.ts'
 import { foodKinds } from '../../words/names.ts'
 import { bottleUnitOptions } from '../../words/numbers.ts'
-import { type Reading, refusalText } from '../../words/refusals.ts'
+import type { Reading } from '../../words/reading.ts'
+import { refusalText } from '../../words/refusals.ts'
 import type { FoodField, FoodFields, FoodWrong } from './foodFields.ts'
 
 type Props = {
@@ -107,7 +108,7 @@ const BottlePart = ({ fields, change, error }: PartProps) => (
           hint="Its life in the fridge counts from then."
           value={fields.arrived}
           onChange={(arrived) => change({ arrived })}
-          echo={isDay(fields.arrived) ? dayInFull(fields.arrived) : undefined}
+          echo={dayEcho(fields.arrived)}
           error={error('arrived')}
         />
       </>

@@ -3,13 +3,12 @@ import { isDay } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { DayField } from '../../parts/DayField.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
-import { dayWords } from '../../words/dates.ts'
+import { dayEcho, dayWords } from '../../words/dates.ts'
 import { printedWords } from '../../words/food.ts'
 import { useReading } from '../useReading.ts'
 import { BottlePrice } from './BottlePrice.tsx'
 import type { BottleQuestionsProps } from './BottleQuestions.tsx'
 import type { BottleFields } from './bottleFields.ts'
-import { echo } from './dayFields.ts'
 import { PlaceField } from './PlaceField.tsx'
 import { foodsOffered } from './pick.ts'
 
@@ -21,7 +20,7 @@ const summary = ({ receivedOn, seal, openedOn }: BottleFields, today: Parameters
 
 /** A slip of the year shows here; old stock is sold too, and is only told. */
 const printedEcho = ({ useBy, receivedOn }: BottleFields): string | undefined => {
-  const day = echo(useBy)
+  const day = dayEcho(useBy)
   const says = isDay(useBy) && isDay(receivedOn) ? printedWords(useBy, receivedOn) : undefined
   return says ? `${day}: ${says}.` : day
 }
@@ -38,7 +37,7 @@ export const BottleMore = ({ fields, change, act, mending = false, priceFirst = 
         hint="Leave it empty if you don’t know."
         value={fields.receivedOn}
         latest={today}
-        echo={echo(fields.receivedOn)}
+        echo={dayEcho(fields.receivedOn)}
         error={act.wrong('receivedOn')}
         onChange={(receivedOn) => change({ receivedOn })}
       />
@@ -56,7 +55,7 @@ export const BottleMore = ({ fields, change, act, mending = false, priceFirst = 
           label="Opened on"
           value={fields.openedOn}
           latest={today}
-          echo={echo(fields.openedOn)}
+          echo={dayEcho(fields.openedOn)}
           error={act.wrong('openedOn')}
           onChange={(openedOn) => change({ openedOn })}
         />
@@ -67,7 +66,7 @@ export const BottleMore = ({ fields, change, act, mending = false, priceFirst = 
           hint="Its life in the fridge counts from this day."
           value={fields.bottledOn}
           latest={today}
-          echo={echo(fields.bottledOn)}
+          echo={dayEcho(fields.bottledOn)}
           error={act.wrong('bottledOn')}
           onChange={(bottledOn) => change({ bottledOn })}
         />

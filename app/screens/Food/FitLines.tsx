@@ -9,7 +9,7 @@ import {
   portionsPerDose,
   tankAt,
 } from '../../../core/index.ts'
-import { fitWords } from '../../words/freezing.ts'
+import { tankFitWords } from '../../words/freezing.ts'
 import { useReading } from '../useReading.ts'
 
 export const FitLines = ({ each, food }: { readonly each: Microlitres; readonly food: FoodId }) => {
@@ -19,7 +19,7 @@ export const FitLines = ({ each, food }: { readonly each: Microlitres; readonly 
     const tank = tankAt(world, plan.tank, now)
     const band = tank && described && bandOf(tank, described)
     if (plan.food !== food || !band) return []
-    const words = fitWords(tank.name, portionFit(each, band), plan.amount, each, portionsPerDose(plan.amount, each))
+    const words = tankFitWords(tank.name, portionFit(each, band), plan.amount, each, portionsPerDose(plan.amount, each))
     return [<p key={plan.plan}>{words}</p>]
   })
   return said.length > 0 && <div className="shelf-facts">{said}</div>

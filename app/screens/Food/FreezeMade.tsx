@@ -10,7 +10,7 @@ import { Form } from '../../parts/Form.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { Section } from '../../parts/Section.tsx'
 import type { UsedDraft } from '../../state/useDraft.ts'
-import { echo } from './dayFields.ts'
+import { dayEcho } from '../../words/dates.ts'
 import { FreezeLabel } from './FreezeLabel.tsx'
 import { FreezeQuestion } from './FreezeQuestion.tsx'
 import type { FreezeFields } from './freezeFields.ts'
@@ -78,7 +78,7 @@ export const FreezeMade = ({ of, plan, draft }: FreezeMadeProps) => {
           label="Frozen on"
           latest={of.today}
           value={fields.frozenOn}
-          echo={echo(fields.frozenOn)}
+          echo={dayEcho(fields.frozenOn)}
           onChange={(frozenOn) => change({ frozenOn })}
           error={act.wrong('frozenOn')}
         />

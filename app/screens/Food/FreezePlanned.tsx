@@ -6,7 +6,7 @@ import { NumberField } from '../../parts/NumberField.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { dayInFull } from '../../words/dates.ts'
 import { fieldText } from '../../words/foodRefusals.ts'
-import { planWords } from '../../words/freezing.ts'
+import { batchWords } from '../../words/freezing.ts'
 import { millilitres } from '../../words/numbers.ts'
 import { useReading } from '../useReading.ts'
 import { FitLines } from './FitLines.tsx'
@@ -40,7 +40,7 @@ export const FreezePlanned = ({ of, read, fields, change }: FreezePlannedProps) 
       {read.ok && (
         <>
           <p>
-            {planWords(read.value.plan, read.value.owned)}
+            {batchWords(read.value.plan, read.value.owned)}
             {frozenUntil && ` Frozen today they are good until ${dayInFull(frozenUntil)}.`}
           </p>
           <FitLines each={read.value.portion} food={of.food.food} />

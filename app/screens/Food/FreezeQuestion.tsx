@@ -1,8 +1,7 @@
 /** What does not go together is asked once, with the answers as buttons; nothing typed is lost. */
-import { toMillilitres } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { dayInFull } from '../../words/dates.ts'
-import { asTyped, millilitres } from '../../words/numbers.ts'
+import { millilitres, typedMillilitres } from '../../words/numbers.ts'
 import type { FreezeFields } from './freezeFields.ts'
 import { Refused } from './Refused.tsx'
 import type { Confirmed } from './readMade.ts'
@@ -51,7 +50,7 @@ const Answers = ({ act: { refusal, busy }, save }: FreezeQuestionProps) => {
       ) : null
     }
     case 'moreThanBottleHeld': {
-      const real = asTyped(toMillilitres(refusal.eachWouldBe))
+      const real = typedMillilitres(refusal.eachWouldBe)
       const each = millilitres(refusal.eachWouldBe)
       return (
         <Actions>

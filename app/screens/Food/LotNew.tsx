@@ -10,11 +10,10 @@ import { MonthField } from '../../parts/MonthField.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { useDraft } from '../../state/useDraft.ts'
-import { dayInFull, monthsBack } from '../../words/dates.ts'
+import { dayEcho, dayInFull, monthsBack } from '../../words/dates.ts'
 import { portions } from '../../words/numbers.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
-import { echo } from './dayFields.ts'
 import { keptOptions } from './FreezeMade.tsx'
 import { type LotFields, lotFields, monthsOffered } from './lotFields.ts'
 import { NotNow } from './NotNow.tsx'
@@ -93,7 +92,7 @@ export const LotNew = () => {
             label="Frozen on"
             latest={today}
             value={fields.frozenOn}
-            echo={echo(fields.frozenOn)}
+            echo={dayEcho(fields.frozenOn)}
             onChange={(frozenOn) => change({ frozenOn })}
             error={act.wrong('frozenOn')}
           />

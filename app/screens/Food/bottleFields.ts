@@ -1,16 +1,8 @@
 /** A bottle's form: its fields, and what stands in them before anything is typed. */
-import {
-  type BottleId,
-  type BottleUnit,
-  type Day,
-  type Moment,
-  type Price,
-  toMillilitres,
-  type World,
-} from '../../../core/index.ts'
+import type { BottleId, BottleUnit, Day, Moment, Price, World } from '../../../core/index.ts'
 import { newId } from '../../state/ids.ts'
 import { minorDigits, usualCurrency } from '../../words/money.ts'
-import { asTyped } from '../../words/numbers.ts'
+import { asTyped, typedMillilitres } from '../../words/numbers.ts'
 import { type PickFields, pickFields } from './pick.ts'
 import { type PlaceFields, placeFields } from './place.ts'
 
@@ -82,7 +74,7 @@ export const knownBottleFields = (world: World, bottle: BottleId, now: Moment): 
     unit: recorded.size.unit,
     fullness: recorded.about ? 'amount' : 'full',
     share: '80',
-    amount: recorded.about ? asTyped(toMillilitres(recorded.contents)) : '',
+    amount: recorded.about ? typedMillilitres(recorded.contents) : '',
     receivedOn: recorded.receivedOn ?? '',
     seal: openedOn ? 'opened' : 'sealed',
     openedOn: openedOn ?? '',

@@ -1,6 +1,5 @@
 /** Days as typed. */
 import { type Day, isDay, ok, type Result } from '../../../core/index.ts'
-import { dayInFull } from '../../words/dates.ts'
 import { type Trouble, trouble } from './useAct.ts'
 
 /** A day that may be left out. */
@@ -8,4 +7,3 @@ export const readDay = (typed: string, at: string): Result<Day | undefined, Trou
   if (typed === '') return ok(undefined)
   return isDay(typed) ? ok(typed) : trouble(at, { why: 'notANumber', typed })
 }
-export const echo = (typed: string): string | undefined => (isDay(typed) ? dayInFull(typed) : undefined)

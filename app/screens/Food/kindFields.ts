@@ -4,11 +4,10 @@ import {
   type FoodDescribed,
   type FoodId,
   type FoodKind,
-  toMillilitres,
   usualFood,
   type WaterUnit,
 } from '../../../core/index.ts'
-import { asTyped } from '../../words/numbers.ts'
+import { asTyped, typedMillilitres } from '../../words/numbers.ts'
 
 export type KindFields = {
   readonly food: FoodId
@@ -37,8 +36,8 @@ const percent = (share: number): string => String(Number((share * 100).toFixed(4
 
 export const figureFields = (figures: Figures): Omit<KindFields, 'food' | 'name'> => ({
   sort: figures.sort,
-  low: asTyped(toMillilitres(figures.band.low)),
-  high: asTyped(toMillilitres(figures.band.high)),
+  low: typedMillilitres(figures.band.low),
+  high: typedMillilitres(figures.band.high),
   per: asTyped(figures.band.per.value),
   perUnit: figures.band.per.unit,
   everyNights: String(figures.everyNights),

@@ -20,10 +20,9 @@ import {
   readMillilitres,
   readNumber,
   residueOf,
-  toMillilitres,
   type World,
 } from '../../../core/index.ts'
-import { asTyped } from '../../words/numbers.ts'
+import { typedMillilitres } from '../../words/numbers.ts'
 import type { FreezeFields } from './freezeFields.ts'
 import { readTray } from './trays.ts'
 import { placed, type Trouble } from './useAct.ts'
@@ -49,7 +48,7 @@ export const proposed = (fields: FreezeFields, world: World, food: FoodDescribed
   const well = readWell(fields)
   const { dose, mark } = doseToFreeze(world, food.food, now)
   const made = well.ok ? proposePortion(dose, mark, mostPerWell(well.value)) : undefined
-  return made ? asTyped(toMillilitres(made.portion)) : ''
+  return made ? typedMillilitres(made.portion) : ''
 }
 
 export type PlanRead = {

@@ -1,6 +1,6 @@
 /** What the core makes of portions as they were made. */
-import { isDay, ok, readMillilitres, recordFreezing, toMillilitres } from '../../../core/index.ts'
-import { asTyped } from '../../words/numbers.ts'
+import { isDay, ok, readMillilitres, recordFreezing } from '../../../core/index.ts'
+import { typedMillilitres } from '../../words/numbers.ts'
 import { hereIn } from '../useReading.ts'
 import type { FreezeFields } from './freezeFields.ts'
 import { readPlace } from './place.ts'
@@ -18,7 +18,7 @@ export type Confirmed = {
 
 /** What stands in the field of each portion's size: her own figure, else the plan's. */
 export const eachTyped = (fields: FreezeFields, plan: PlanRead | undefined): string =>
-  fields.each ?? (plan ? asTyped(toMillilitres(plan.portion)) : '')
+  fields.each ?? (plan ? typedMillilitres(plan.portion) : '')
 export const madeTyped = (fields: FreezeFields, plan: PlanRead | undefined): number | null =>
   fields.made === undefined ? (plan?.plan.portions ?? null) : fields.made
 

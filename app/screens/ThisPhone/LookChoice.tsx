@@ -4,7 +4,8 @@ import { Choice } from '../../parts/Choice.tsx'
 import { setMatter, useMatter } from '../../state/device.ts'
 import type { StorageRefusal } from '../../storage/connection.ts'
 import { looks } from '../../words/phone.ts'
-import { type Reading, refusalText } from '../../words/refusals.ts'
+import type { Reading } from '../../words/reading.ts'
+import { refusalText } from '../../words/refusals.ts'
 
 export const LookChoice = ({ reading }: { readonly reading: Reading }) => {
   const look = useMatter('look') ?? 'byItself'

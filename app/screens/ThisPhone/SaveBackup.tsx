@@ -6,7 +6,8 @@ import { type HandedOver, handOver, makeBackup } from '../../state/backup.ts'
 import type { NotHandedOver } from '../../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../../storage/connection.ts'
 import { handedOverText } from '../../words/phone.ts'
-import { type Reading, refusalText } from '../../words/refusals.ts'
+import type { Reading } from '../../words/reading.ts'
+import { refusalText } from '../../words/refusals.ts'
 
 type Saved =
   | { readonly is: 'idle' | 'making' }

@@ -65,7 +65,7 @@ export const Tonight = () => {
           {much && much.chosen === undefined && <Overfed line={line} much={much} dosing={dosing} />}
           {held && <Holding key={held} line={line} until={held} dosing={dosing} />}
         </Suspense>
-        {due && state.since && <p>{sinceWords(state.since, line.night)}</p>}
+        {due && state.since && <p>{sinceWords(state.since, line.night, line.unlogged.length > 0)}</p>}
         {due && serving && <Unlike text={unlikePlanWords(serving, line.plan.amount)} />}
         {together(lines).map((both) => (
           <p key={both.tank.tank}>{togetherWords(both)}</p>

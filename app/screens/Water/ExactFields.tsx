@@ -4,7 +4,8 @@ import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { about, waterUnits } from '../../words/numbers.ts'
-import { type Reading, refusalText } from '../../words/refusals.ts'
+import type { Reading } from '../../words/reading.ts'
+import { refusalText } from '../../words/refusals.ts'
 import { type FieldRefusal, readTankWater, type TankField, type TankFields } from './tankFields.ts'
 
 type Props = {

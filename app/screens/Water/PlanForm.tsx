@@ -34,7 +34,7 @@ import { newId } from '../../state/ids.ts'
 import { useDraft } from '../../state/useDraft.ts'
 import { fromStorage, useRequest } from '../../state/useRequest.ts'
 import { dayInFull } from '../../words/dates.ts'
-import { asTyped, millilitres } from '../../words/numbers.ts'
+import { millilitres, typedMillilitres } from '../../words/numbers.ts'
 import { bandWords, fitWords, rhythmWords } from '../../words/plan.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { Unfinished } from '../Unfinished.tsx'
@@ -99,7 +99,7 @@ const Fields = ({ tank, food, reading }: FieldsProps) => {
     `plan/${tank.tank}/${food.food}`,
     {
       plan: known?.plan ?? newId<PlanId>(),
-      amount: known ? asTyped(known.amount / 1000) : low ? asTyped(low / 1000) : '',
+      amount: known ? typedMillilitres(known.amount) : low ? typedMillilitres(low) : '',
       everyNights: String(known?.everyNights ?? food.everyNights),
       firstNight: known?.firstNight ?? tonight,
       rhythm: known?.rhythm ?? 'lastDose',

@@ -4,7 +4,8 @@ import { Button } from '../../parts/Actions.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
 import { about, waterUnitOptions, waterUnits } from '../../words/numbers.ts'
-import { type AnyRefusal, type Reading, refusalText } from '../../words/refusals.ts'
+import type { Reading } from '../../words/reading.ts'
+import { type AnyRefusal, refusalText } from '../../words/refusals.ts'
 import type { FieldRefusal, TankField, TankFields } from './tankFields.ts'
 
 type Props = {

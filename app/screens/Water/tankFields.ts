@@ -19,7 +19,7 @@ import {
   waterReadings,
   type Zone,
 } from '../../../core/index.ts'
-import { asTyped } from '../../words/numbers.ts'
+import { asTyped, typedMillilitres } from '../../words/numbers.ts'
 import type { AnyRefusal } from '../../words/refusals.ts'
 
 export type TankFields = {
@@ -82,7 +82,7 @@ export const fieldsOf = ({ name, water, lightsOut, zone, pipetteMark }: TankDesc
     about: water.about,
     vastIsRight: true,
     lightsOut,
-    mark: text(pipetteMark / 1000),
+    mark: typedMillilitres(pipetteMark),
     form: shape?.form ?? 'none',
     length: shape?.form === 'rectangle' ? text(shape.length) : '',
     width: shape?.form === 'rectangle' ? text(shape.width) : '',

@@ -3,7 +3,7 @@ import { useState } from 'react'
 import { addDays, type Day, holdPlan, isDay, later, type TonightLine } from '../../../../core/index.ts'
 import { Actions, Button, LinkButton } from '../../../parts/Actions.tsx'
 import { DayField } from '../../../parts/DayField.tsx'
-import { dayInFull, dayWords } from '../../../words/dates.ts'
+import { dayEcho, dayWords } from '../../../words/dates.ts'
 import { holdOverWords } from '../../../words/nights.ts'
 import type { Dosing } from '../useDosing.ts'
 
@@ -49,7 +49,7 @@ export const Holding = ({ line, until, dosing }: HoldingProps) => {
             value={typed}
             earliest={night}
             onChange={setTyped}
-            echo={isDay(typed) ? dayInFull(typed) : undefined}
+            echo={dayEcho(typed)}
           />
           {isDay(typed) && (
             <Actions>
