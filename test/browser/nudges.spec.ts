@@ -98,12 +98,12 @@ test('a nudge comes at its minute, and once, however many tabs are open and relo
 test('"Dosed" touched on it is one dose, in every tab, although it is touched twice', async () => {
   const page = await begin(thisMinute())
   const other = await open()
-  await expect.poll(() => bell.rung.length).toBe(1)
+  await expect.poll(() => bell.rung.length, { timeout: 20_000 }).toBe(1)
   const [nudge] = bell.rung
   if (!nudge) throw new Error('Nothing was shown')
   bell.touch(nudge, 'Dosed')
   bell.touch(nudge, 'Dosed')
-  await expect.poll(() => bell.rung.at(-1)?.title).toBe('Noted')
+  await expect.poll(() => bell.rung.at(-1)?.title, { timeout: 20_000 }).toBe('Noted')
   await page.waitForTimeout(1_000)
   expect(bell.rung.slice(1).map(({ title }) => title)).not.toContain('Not noted')
   expect(bell.rung.at(-1)?.body.replace(/\s/g, ' ')).toContain('Dosed 1 mL for Long Gallery. Undo is in the app.')
@@ -117,12 +117,12 @@ test('"Dosed" wakes a worker that was stopped, and nothing is asked of any other
   const asked: string[] = []
   context.on('request', (request) => asked.push(request.url()))
   const page = await begin(thisMinute())
-  await expect.poll(() => bell.rung.length).toBe(1)
+  await expect.poll(() => bell.rung.length, { timeout: 20_000 }).toBe(1)
   const [nudge] = bell.rung
   if (!nudge) throw new Error('Nothing was shown')
   await stopWorkers(page)
   bell.touch(nudge, 'Dosed')
-  await expect.poll(() => bell.rung.at(-1)?.title).toBe('Noted')
+  await expect.poll(() => bell.rung.at(-1)?.title, { timeout: 20_000 }).toBe('Noted')
   await go(page, '/')
   await expect(page.locator('.page-answer')).toContainText('Done for')
   expect(await given(page)).toHaveLength(1)
@@ -132,13 +132,13 @@ test('"Dosed" wakes a worker that was stopped, and nothing is asked of any other
 
 test('"Dosed" is noted with every page closed, under the id this phone has', async () => {
   const page = await begin(thisMinute())
-  await expect.poll(() => bell.rung.length).toBe(1)
+  await expect.poll(() => bell.rung.length, { timeout: 20_000 }).toBe(1)
   const [nudge] = bell.rung
   if (!nudge) throw new Error('Nothing was shown')
   await context.newPage()
   await page.close()
   bell.touch(nudge, 'Dosed')
-  await expect.poll(() => bell.rung.at(-1)?.title).toBe('Noted')
+  await expect.poll(() => bell.rung.at(-1)?.title, { timeout: 20_000 }).toBe('Noted')
   const later = await open()
   await expect(later.locator('.page-answer')).toContainText('Done for')
   expect(await given(later)).toHaveLength(1)
@@ -146,7 +146,7 @@ test('"Dosed" is noted with every page closed, under the id this phone has', asy
 
 test('what was noted in the app meanwhile takes the nudge off the screen', async () => {
   const page = await begin(thisMinute())
-  await expect.poll(() => bell.rung.length).toBe(1)
+  await expect.poll(() => bell.rung.length, { timeout: 20_000 }).toBe(1)
   await go(page, '/')
   await page.getByRole('button', { name: /^Dosed/ }).click()
   await expect.poll(() => bell.takenAway).toContain(bell.rung[0]?.id)
@@ -154,7 +154,7 @@ test('what was noted in the app meanwhile takes the nudge off the screen', async
 
 test('a touch beside the button opens the app', async () => {
   const page = await begin(thisMinute())
-  await expect.poll(() => bell.rung.length).toBe(1)
+  await expect.poll(() => bell.rung.length, { timeout: 20_000 }).toBe(1)
   const [nudge] = bell.rung
   if (!nudge) throw new Error('Nothing was shown')
   await context.newPage()
