@@ -173,7 +173,8 @@ const seeWells = (lot: Growing<Lot>, { tray: touched, empty }: WellsSeen) => {
 /** A count outranks the wells touched before it, where they do not agree. */
 const recount = (lot: Growing<Lot>, found: number) => {
   lot.left = found
-  if ((traysNow(lot)?.beyondBook ?? 0) === 0) return
+  // Most trays are never touched, and drawing each of them for every count would cost half a fold.
+  if (lot.traysSeen.size === 0 || (traysNow(lot)?.beyondBook ?? 0) === 0) return
   for (const [tray, { empty: _, ...seen }] of lot.traysSeen) lot.traysSeen.set(tray, seen)
 }
 
