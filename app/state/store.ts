@@ -206,5 +206,5 @@ const setStatus = (to: Status) => {
 const tidy = () =>
   void inTurn(async () => {
     await seal(opened())
-    if (status === 'ready') await keepGlance(opened(), { build, last, world: glanceOf(world) })
+    if (status === 'ready') await keepGlance(opened(), { build, last, world: glanceOf(world, now()) })
   })

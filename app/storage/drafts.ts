@@ -32,6 +32,7 @@ export const letGo = (device: Device, form: string, draft: Draft): Promise<Resul
     writeStrictly(db, ['drafts'], async (tx) => {
       const store = tx.objectStore('drafts')
       const there = await store.get([form, draft.tab])
-      if (there?.savedAt === draft.savedAt) await store.delete([form, draft.tab])
+      // An earlier one is its own too: the last words it left outran what is here.
+      if (there !== undefined && there.savedAt <= draft.savedAt) await store.delete([form, draft.tab])
     }),
   )
