@@ -25,8 +25,10 @@ export const makeBackup = async (): Promise<Result<File, StorageRefusal>> => {
   const device = await thisDevice()
   if (!device.ok) return device
   const { exportLedger } = await codec()
+  const book = await wholeBook()
+  if (!book.ok) return book
   const at = now()
-  const text = exportLedger(await wholeBook(), { at, device: device.value, version })
+  const text = exportLedger(book.value, { at, device: device.value, version })
   return ok(new File([text], `smallhours-${wallDay(at, phoneZone())}.txt`, { type: 'text/plain' }))
 }
 
@@ -77,7 +79,7 @@ const mostBytes = 128 * 1024 * 1024
 /** Reads and compares; nothing is written. */
 export const previewBackup = async (
   file: File,
-): Promise<Result<BackupPreview, ImportRefusal | FileTooLarge | FileUnreadable>> => {
+): Promise<Result<BackupPreview, ImportRefusal | FileTooLarge | FileUnreadable | StorageRefusal>> => {
   if (file.size > mostBytes) return refuse({ why: 'fileTooLarge', bytes: file.size, most: mostBytes })
   let text: string
   try {
@@ -89,9 +91,11 @@ export const previewBackup = async (
   const { readLedgerFile } = await codec()
   const read = readLedgerFile(text)
   if (!read.ok) return read
+  // Without it every entry would be new, and a full phone would look empty.
   const ours = await wholeBook()
-  const { added, already, clashes } = union(ours, read.value.entries)
-  return ok({ file: read.value, added, already, clashes, restores: ours.length === 0 })
+  if (!ours.ok) return ours
+  const { added, already, clashes } = union(ours.value, read.value.entries)
+  return ok({ file: read.value, added, already, clashes, restores: ours.value.length === 0 })
 }
 
 /** The book of an empty phone came from a file: that file is its backup, and who wrote it may be this very phone. */

@@ -37,6 +37,8 @@ export type Status = 'opening' | 'glance' | 'blocked' | 'ready' | StorageRefusal
 
 let ledger: Ledger | undefined
 let entries: readonly Held[] = []
+/** All of it has been read at least once. */
+let whole = false
 let last = 0
 let newest: readonly Stamp[] = []
 let world: World = fold([])
@@ -49,8 +51,15 @@ export const currentWorld = (): World => world
 /** Told after each change of the world. */
 export const watchWorld = changed.subscribe
 export const useStatus = (): Status => useSyncExternalStore(changed.subscribe, () => status)
-/** Everything this phone holds, as a backup wants it: waits until all of it is read. */
-export const wholeBook = (): Promise<readonly Held[]> => inTurn(async () => entries)
+/**
+ * Everything this phone holds, as a backup wants it. Never a part of it: an empty file that was taken for a backup would be
+ * found out when it is needed. Once all of it was read, a disk that fails is no reason to keep it from her.
+ */
+export const wholeBook = (): Promise<Result<readonly Held[], StorageRefusal>> =>
+  inTurn(async () => {
+    const read = await catchUp()
+    return read.ok || whole ? ok(entries) : read
+  })
 
 /** A screen that cannot be drawn must not keep the book closed. */
 const longestDrawing = 3_000
@@ -173,14 +182,19 @@ const seen = (): Seen => {
   }
 }
 
-const catchUp = async (): Promise<void> => {
+const catchUp = async (): Promise<Result<void, StorageRefusal>> => {
   const read = await readAfter(opened(), seen())
-  if (!read.ok) return setStatus(read.refusal.why)
+  if (!read.ok) {
+    setStatus(read.refusal.why)
+    return read
+  }
   if (status !== 'ready' || read.value.last > last) take(read.value)
+  return ok(undefined)
 }
 
 const take = (arrived: Arrived) => {
   last = arrived.last
+  whole = true
   if (arrived.entries.length > 0) {
     newest = newestOf([...newest, ...arrived.entries.map(({ id }) => id)])
     entries = entries.concat(arrived.entries)

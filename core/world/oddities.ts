@@ -13,8 +13,11 @@ import { gather } from '../ledger/gather.ts'
 import type { History } from '../ledger/history.ts'
 import { clockGrace } from '../ledger/snapshot.ts'
 import { type Stamp, writtenAt } from '../ledger/stamp.ts'
+import { canonical } from '../ledger/union.ts'
 import type { TankState } from '../tank/state.ts'
+import { parsed } from './codec/json.ts'
 import type { ClashNoted, Fact } from './facts.ts'
+import { encodeEntry } from './held.ts'
 
 export type Oddity = { readonly key: string; readonly entries: readonly Stamp[] } & (
   | { readonly what: 'trayEmptierThanBook'; readonly lot: LotId; readonly short: number }
@@ -142,7 +145,7 @@ export const findOddities = (
     ),
     ...ahead.map((id): Oddity => ({ what: 'aheadOfItsWriting', key: `aheadOfItsWriting:${id}`, entries: [id] })),
     ...setAside.map((id): Oddity => ({ what: 'doseSetAside', key: `doseSetAside:${id}`, entries: [id] })),
-    ...twoBodies(clashes, past),
+    ...twoBodies(clashes, unread, past),
     ...(unread.length > 0
       ? [
           {
@@ -175,11 +178,22 @@ const twoPlans = (state: TankState & DosingState, { all, struck }: History<Fact>
   })
 }
 
-/** One question an id, however many files disagreed; none once it is crossed out or not here any more. */
-const twoBodies = (clashes: readonly Entry<ClashNoted>[], { struck }: History<Fact>): readonly Oddity[] => {
+/**
+ * One question an id, however many files disagreed; none once it is crossed out or not here any more. What the other phone
+ * noted of the same clash came with its file, and says of the body here that it is another's: that is no question here.
+ */
+const twoBodies = (
+  clashes: readonly Entry<ClashNoted>[],
+  unread: readonly Unread[],
+  { all, struck }: History<Fact>,
+): readonly Oddity[] => {
   const asked = new Map<Stamp, Oddity>()
+  if (clashes.length === 0) return []
+  const disputed = new Set(clashes.map(({ fact }) => fact.entry))
+  const here = new Map<Stamp, string>()
+  for (const held of [...all, ...unread]) if (disputed.has(held.id)) here.set(held.id, canonical(encodeEntry(held)))
   for (const { id, fact } of clashes)
-    if (!struck.has(fact.entry) && !asked.has(fact.entry))
+    if (!struck.has(fact.entry) && !asked.has(fact.entry) && canonical(parsed(fact.theirs)) !== here.get(fact.entry))
       asked.set(fact.entry, { what: 'twoBodies', key: `twoBodies:${fact.entry}`, entries: [fact.entry], clash: id })
   return [...asked.values()]
 }

@@ -72,7 +72,10 @@ const harness = {
         ? refuse({ why: 'known' })
         : ok([place(name)]),
     ),
-  ids: async () => (await wholeBook()).map(({ id }) => id),
+  ids: async () => {
+    const book = await wholeBook()
+    return book.ok ? book.value.map(({ id }) => id) : []
+  },
   unread: () => currentWorld().unread.length,
   names: () => [...currentWorld().places.values()].flat().map(({ name }) => name),
   onDisk: async () => {

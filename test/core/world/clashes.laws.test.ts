@@ -11,6 +11,7 @@ import {
   noteClashes,
   type Stamp,
   settleClash,
+  theirsOf,
   union,
 } from '../../../core/index.ts'
 import { anyOf } from '../../fixtures/facts.ts'
@@ -93,4 +94,29 @@ test('the same disagreement is kept once, however often the file is read', () =>
   const theirs = { id: ours.id, fact: { kind: 'noteWritten', at: later, text: 'pump hums again' } as const }
   shared.note(...noteClashes(shared.world(), [{ ours, theirs }], later))
   expect(noteClashes(shared.world(), [{ ours, theirs }], next(later, 5))).toEqual([])
+})
+
+test('each phone is asked about the body that the other has, whoever noted the clash first', () => {
+  const shared = bookOf(labPhone)
+  const [id] = shared.note({ kind: 'noteWritten', at: later, text: 'pump hums' })
+  const mine = shared.entries()
+  const theirs = mine.map((entry): Entry<Fact> => {
+    return { id: entry.id, fact: { kind: 'noteWritten', at: later, text: 'pump hums again' } }
+  })
+  const lab = taking(mine, theirs, labPhone, next(later, 5))
+  const kitchen = taking(theirs, lab.entries(), kitchenPhone, next(later, 60)).world()
+  const asked = kitchen.oddities.filter(({ what }) => what === 'twoBodies')
+  expect(asked).toMatchObject([{ entries: [id] }])
+  const clash = asked.flatMap((oddity) => (oddity.what === 'twoBodies' ? [oddity.clash] : []))[0] as Stamp
+  const noted = kitchen.history.all.find((entry) => entry.id === clash)?.fact
+  expect(noted?.kind === 'clashNoted' && theirsOf(noted)).toMatchObject({ text: 'pump hums' })
+})
+
+test('a note of a clash that says what this phone has itself is no question here', () => {
+  const book = bookOf(labPhone)
+  book.note({ kind: 'noteWritten', at: later, text: 'pump hums' })
+  const [entry] = book.entries()
+  if (!entry) throw new Error('nothing was written')
+  book.note({ kind: 'clashNoted', at: next(later, 5), entry: entry.id, theirs: JSON.stringify(entry) })
+  expect(book.world().oddities).toEqual([])
 })
