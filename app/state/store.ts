@@ -18,6 +18,7 @@ import type { StorageRefusal } from '../storage/connection.ts'
 import { keepGlance, readGlance } from '../storage/glance.ts'
 import { type Imported, type ImportStopped, importEntries, type Progress } from '../storage/importing.ts'
 import { type Arrived, append, openLedger, readAfter, type Seen } from '../storage/ledger.ts'
+import { renew } from '../storage/renew.ts'
 import type { Ledger } from '../storage/schema.ts'
 import { seal } from '../storage/seal.ts'
 import { now, tick } from './clock.ts'
@@ -108,6 +109,7 @@ export const start = async (name: string = household.ledger): Promise<void> => {
   })
   await (status === 'glance' ? device : Promise.all([inTurn(catchUp), device]))
   whenIdle(tidy)
+  whenIdle(renewOld)
 }
 
 /** What a request asks the core, of the world as it is inside the transaction. May be asked more than once. */
@@ -221,4 +223,11 @@ const tidy = () =>
   void inTurn(async () => {
     await seal(opened())
     if (status === 'ready') await keepGlance(opened(), { build, last, world: glanceOf(world, now()) })
+  })
+
+/** After an update to another codec, once; a tap may come between two texts. */
+const renewOld = () =>
+  void inTurn(async () => {
+    const more = await renew(opened())
+    if (more.ok && more.value) whenIdle(renewOld)
   })
