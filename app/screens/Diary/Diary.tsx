@@ -28,10 +28,19 @@ export const Diary = () => {
     ? `Last, ${dayClock(last.fact.at, reading)}: ${inShort(entryText(last.fact, world, now, reading))}`
     : 'Everything you note will stand here in order, and can be crossed out but never lost.'
   const note = isDay(looking.upTo) ? `#/diary/note/${looking.upTo}` : '#/diary/note'
+  const empty = world.history.all.length === 0
   return (
     <Page title="Diary" answer={answer}>
+      {/* Ahead of the questions: among their answers it would pass for one of them. */}
+      {!empty && (
+        <div>
+          <ButtonLink kind="quiet" href={note}>
+            {isDay(looking.upTo) ? `Write a note on ${dayInFull(looking.upTo)}` : 'Write a note'}
+          </ButtonLink>
+        </div>
+      )}
       <PleaseCheck />
-      {world.history.all.length === 0 ? (
+      {empty ? (
         <Empty says="Nothing is written here yet. The first bottle, the first portions or the first dose begins the book.">
           <a className="diary-link" href="#/food">
             To the food
@@ -39,11 +48,6 @@ export const Diary = () => {
         </Empty>
       ) : (
         <>
-          <div>
-            <ButtonLink kind="quiet" href={note}>
-              {isDay(looking.upTo) ? `Write a note on ${dayInFull(looking.upTo)}` : 'Write a note'}
-            </ButtonLink>
-          </div>
           <LookUp looking={looking} reading={reading} onChange={setLooking} />
           <p className="diary-found">
             <output>{!isEverything(looking) && foundText(inWords(looking, reading), count)}</output>{' '}
