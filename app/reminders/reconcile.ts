@@ -38,8 +38,9 @@ export const reconcile = async ({ now, ledger, device, channels }: Reach): Promi
     if (!claimed.ok) return claimed
     if (!claimed.value) continue
     const telling = nudgeWords(nudge, world, at)
-    await Promise.all(open.map((channel) => channel.show(telling)))
-    count++
+    // Where one cannot be shown the next tank's still can.
+    const shows = await Promise.allSettled(open.map((channel) => channel.show(telling)))
+    if (shows.some(({ status }) => status === 'fulfilled')) count++
   }
   return ok(count)
 }

@@ -24,7 +24,20 @@ import {
   writtenBy,
 } from '../../core/index.ts'
 import { at, type Book, done, given } from '../support/given.ts'
-import { amberFood, dose, foodOf, greenPlan, kitchenFridge, lab, onHand, planOf, redClip } from '../support/givenLab.ts'
+import {
+  amberFood,
+  cockle,
+  dose,
+  foodOf,
+  greenPlan,
+  kitchenFridge,
+  lab,
+  onHand,
+  planOf,
+  redClip,
+  tankOf,
+  usGal,
+} from '../support/givenLab.ts'
 
 const plan = planOf({ first: '2026-11-25', amount: 1 })
 const trays = onHand({ portions: 30, each: 1, frozen: '2026-10-01' })
@@ -76,6 +89,29 @@ describe('a nudge', () => {
     expect(done(await shownNudges(device))).toEqual(new Set([shown[0]?.key]))
     expect(shown[0]?.title).toBe('longgallery, tonight')
     expect(plain(shown[0]?.body ?? '')).toBe('One portion from blue clip, kitchen. Planned for 21:20.')
+  })
+
+  test('that cannot be shown for one tank keeps none from another', async () => {
+    await keep(
+      given(
+        lab,
+        tankOf(cockle, usGal(200)),
+        trays,
+        plan,
+        planOf({ first: '2026-11-25', amount: 1, tank: cockle, plan: 'cockleplan' as PlanId }),
+      ),
+    )
+    const asked: string[] = []
+    const channel: Channel = {
+      name: 'glass',
+      open: () => true,
+      show: async ({ title }) => {
+        asked.push(title)
+        if (asked.length === 1) throw new TypeError('no leave any more')
+      },
+    }
+    expect(done(await reconcile(reach(channel)))).toBe(1)
+    expect(new Set(asked)).toEqual(new Set(['longgallery, tonight', 'cockle, tonight']))
   })
 
   test('is on disk before it is on the glass', async () => {

@@ -9,7 +9,7 @@ import { matter, thisDevice } from '../../app/state/device.ts'
 import { start, wholeBook } from '../../app/state/store.ts'
 import { backupDueText, previewText, takenInText, troubleText } from '../../app/words/phone.ts'
 import { backupOverdue, type DeviceId, day, exportLedger, fold, type PlaceId } from '../../core/index.ts'
-import { at, given, kitchenPhone, labPhone, london } from '../support/given.ts'
+import { at, done, given, kitchenPhone, labPhone, london } from '../support/given.ts'
 import { lab } from '../support/givenLab.ts'
 
 const reading = { today: day('2026-03-09'), zone: london }
@@ -65,7 +65,7 @@ test('a file that is no backup is refused beside the field, and nothing is writt
   render(<ThisPhone />)
   await userEvent.upload(screen.getByLabelText('A backup file to take in'), backup('hello'))
   expect(await screen.findByText('This file is not a Smallhours backup. Nothing here was changed.')).toBeTruthy()
-  expect(await wholeBook()).toEqual([])
+  expect(done(await wholeBook())).toEqual([])
 })
 
 test('a book restored into an empty phone is looked through, taken in whole, and the phone takes a new name', async () => {
@@ -74,10 +74,10 @@ test('a book restored into an empty phone is looked through, taken in whole, and
   render(<ThisPhone />)
   await userEvent.upload(screen.getByLabelText('A backup file to take in'), backup(exportLedger(entries, header)))
   expect(await screen.findByText(/^This file holds/)).toBeTruthy()
-  expect(await wholeBook()).toEqual([])
+  expect(done(await wholeBook())).toEqual([])
   await userEvent.click(screen.getByRole('button', { name: `Take in the ${entries.length} new ones` }))
   expect(await screen.findByText(`Taken in: ${entries.length} entries; 0 were here already.`)).toBeTruthy()
-  expect(await wholeBook()).toHaveLength(entries.length)
+  expect(done(await wholeBook())).toHaveLength(entries.length)
   expect(matter('device')).not.toBe(before)
   expect(screen.getByText(/^This phone holds \d+ entries\. Last backup: 3 March/)).toBeTruthy()
   await userEvent.click(screen.getByRole('button', { name: 'Yes, this phone wrote it' }))
@@ -110,7 +110,7 @@ test('a file left alone changes nothing', async () => {
   expect(await screen.findByText(/1 is new here/)).toBeTruthy()
   await userEvent.click(screen.getByRole('button', { name: 'Leave it' }))
   expect(screen.queryByText(/1 is new here/)).toBeNull()
-  expect(await wholeBook()).toHaveLength(entries.length + 1)
+  expect(done(await wholeBook())).toHaveLength(entries.length + 1)
 })
 
 test('the look is chosen for this phone and kept', async () => {
