@@ -15,6 +15,15 @@ const policy = [
   "form-action 'none'",
 ].join('; ')
 
+/** What an installing browser shows. Not precached: the app itself has no use for them. */
+const picture = (name: string, form_factor: 'narrow' | 'wide', label: string) => ({
+  src: `pictures/${name}.png`,
+  sizes: form_factor === 'narrow' ? '390x844' : '1280x800',
+  type: 'image/png',
+  form_factor,
+  label,
+})
+
 export default defineConfig({
   root: 'app',
   base: './',
@@ -52,6 +61,9 @@ export default defineConfig({
       manifest: {
         name: 'Smallhours',
         short_name: 'Smallhours',
+        description:
+          'Food for the small life of a marine tank: what one dose is, what there is, and which night is next.',
+        lang: 'en',
         start_url: './',
         scope: './',
         display: 'standalone',
@@ -61,6 +73,12 @@ export default defineConfig({
           { src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png' },
           { src: 'icons/icon-512.png', sizes: '512x512', type: 'image/png' },
           { src: 'icons/maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+        ],
+        screenshots: [
+          picture('tonight', 'narrow', 'Tonight: what to take, and one touch when it is done'),
+          picture('night', 'narrow', 'After lights-out: red on black'),
+          picture('food', 'narrow', 'Food: what stands behind each door, and until when it is good'),
+          picture('desk', 'wide', 'Food, at the desk'),
         ],
       },
     }),
