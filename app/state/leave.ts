@@ -1,5 +1,6 @@
 /** Reloading without losing anything: drafts first, and never round and round. */
 import { flushDrafts } from './drafts.ts'
+import { settled } from './store.ts'
 
 let leaving = false
 
@@ -7,8 +8,12 @@ let leaving = false
 export const flushAndReload = async (): Promise<void> => {
   if (leaving) return
   leaving = true
-  // A disk that does not answer must not hold up the new version for ever.
-  await Promise.race([flushDrafts(), new Promise((resolve) => setTimeout(resolve, 2_000))]).catch(() => {})
+  // What is being recorded is waited for, and the form it came from is cleared then. A disk that does not answer must not
+  // hold up the new version for ever.
+  await Promise.race([
+    Promise.all([flushDrafts(), settled().then(flushDrafts)]),
+    new Promise((resolve) => setTimeout(resolve, 2_000)),
+  ]).catch(() => {})
   window.location.reload()
 }
 

@@ -62,6 +62,9 @@ export const wholeBook = (): Promise<Result<readonly Held[], StorageRefusal>> =>
     return read.ok || whole ? ok(entries) : read
   })
 
+/** Once what was asked up to now is on disk, or refused. */
+export const settled = (): Promise<void> => inTurn(async () => {})
+
 /** A screen that cannot be drawn must not keep the book closed. */
 const longestDrawing = 3_000
 let tellDrawn: () => void = () => {}

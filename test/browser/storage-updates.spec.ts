@@ -76,3 +76,14 @@ test('a tab that did not hear of it moves on when it needs a part that is gone',
   await expect(deaf.getByText('edition: second')).toBeVisible()
   await expect(deaf.getByLabel('Note')).toHaveValue('half a word')
 })
+
+test('what is being recorded when the page moves to a new version is there afterwards, once', async ({ context }) => {
+  const page = await open(context)
+  await page.evaluate(() => {
+    void window.harness.add('tapped in that moment')
+    void window.harness.flushAndReload()
+  })
+  await page.waitForEvent('load')
+  await page.evaluate(() => window.harness.started)
+  expect(await page.evaluate(() => window.harness.names())).toEqual(['tapped in that moment'])
+})
