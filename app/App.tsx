@@ -70,6 +70,8 @@ const Sheet = () => {
   useLook(room, status)
   useEffect(firstScreenStands, [])
   const empty = world.tanks.size === 0
+  // Not the first evening: a book that cannot be read is no empty one. The notice above says what to do.
+  const unread = empty && (status === 'storageFailed' || status === 'storageFull')
   const opening = status === 'opening' || status === 'blocked' || (status === 'glance' && room !== 'tonight')
   return (
     <Frame rooms={<Rooms says="Rooms" name="Smallhours" rooms={useRooms(status)} current={room} />}>
@@ -85,7 +87,7 @@ const Sheet = () => {
               <Route path="/dose/:plan" component={Dose} />
               <Route path="/diary/*?" component={Diary} />
               <Route path="/phone" component={ThisPhone} />
-              <Route component={empty ? FirstRun : Tonight} />
+              <Route component={unread ? Nothing : empty ? FirstRun : Tonight} />
             </Switch>
           </Suspense>
         </Broken>
@@ -93,6 +95,8 @@ const Sheet = () => {
     </Frame>
   )
 }
+
+const Nothing = () => null
 
 /** Red and dark by itself on Tonight while a lamp is out; the kitchen keeps the day. Forced or refused in This phone. */
 const useLook = (room: RoomId, status: Status) => {
