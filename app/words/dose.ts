@@ -5,6 +5,7 @@ import {
   type DoseRefusal,
   type Keeping,
   type Moment,
+  phoneName,
   type Source,
   sniffDays,
   type World,
@@ -30,6 +31,12 @@ export const doseRefusalText = (refusal: DoseRefusal, reader: Reader, reading: R
   if (refusal.why === 'pastItsDay' && refusal.days > sniffDays)
     return `${refusalText(refusal, reading)} That is long past.`
   return refusalText(refusal, reading)
+}
+
+/** Under what may be noted all the same: that it will show, and by whom. */
+export const willBearWords = ({ world, now, thisPhone }: Reader): string => {
+  const name = thisPhone && phoneName(world, thisPhone, now)
+  return `The diary will say so beside the entry, noted on ${name ?? 'this phone'}.`
 }
 
 /** What is missing or cannot be read in the exact form. */

@@ -2,14 +2,13 @@
 import { useState } from 'react'
 import { type Microlitres, readMillilitres } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
-import { Chips } from '../../parts/Chips.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { useDraft } from '../../state/useDraft.ts'
 import type { FieldRefusal } from '../../words/foodRefusals.ts'
 import { millilitres } from '../../words/numbers.ts'
-import { type Reason, reasonOptions } from '../../words/reasons.ts'
-import { type Why, whyOf } from './Deed.tsx'
+import type { Reason } from '../../words/reasons.ts'
+import { type Because, because, Why } from '../Why.tsx'
 import { Refused } from './Refused.tsx'
 import { type FormAsk, useAct } from './useAct.ts'
 
@@ -22,7 +21,7 @@ type AmountDeedProps = {
   readonly act: string
   readonly reasons: readonly Reason[]
   readonly says: (amount: Microlitres) => string
-  readonly ask: (typed: string, why: Why, sure: boolean) => FormAsk
+  readonly ask: (typed: string, why: Because, sure: boolean) => FormAsk
   /** A refusal that is a question, asked once: it may be so all the same. */
   readonly doubt?: FieldRefusal['why']
   readonly onDone: (says: string) => void
@@ -36,10 +35,9 @@ export const AmountDeed = ({ form, label, question, hint, reasons, doubt, onDone
     act.reset()
     type(changed)
   }
-  const known = reasons.find((reason) => reason === fields.reason) ?? null
   const read = readMillilitres(fields.amount)
   const doIt = async (sure = false) => {
-    if (!(await act.send(props.ask(fields.amount, whyOf(known), sure)))) return
+    if (!(await act.send(props.ask(fields.amount, because(fields.reason), sure)))) return
     await clear()
     setTimes(times + 1)
     if (read.ok) onDone(props.says(read.value))
@@ -55,12 +53,7 @@ export const AmountDeed = ({ form, label, question, hint, reasons, doubt, onDone
           onChange={(amount) => change({ amount })}
           error={act.wrong('amount')}
         />
-        <Chips
-          label="Why? It may be skipped."
-          options={reasonOptions(...reasons)}
-          value={known}
-          onChange={(reason) => change({ reason: reason ?? '' })}
-        />
+        <Why reasons={reasons} value={fields.reason} onChange={(reason) => change({ reason })} />
         <Refused act={act}>
           {doubt !== undefined && act.refusal?.why === doubt && read.ok && (
             <Actions>

@@ -2,12 +2,10 @@
 import { useState } from 'react'
 import { countPortions, countTrays, type Lot, portionsLeft, traysNow } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
-import { Chips } from '../../parts/Chips.tsx'
 import { CountField } from '../../parts/CountField.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { gapWords } from '../../words/food.ts'
-import { type Reason, reasonOptions } from '../../words/reasons.ts'
-import { whyOf } from './Deed.tsx'
+import { because, Why } from '../Why.tsx'
 import type { LotDeedProps } from './LotActs.tsx'
 import { Refused } from './Refused.tsx'
 import { mostPortions } from './trays.ts'
@@ -48,7 +46,7 @@ const CountPanel = ({ lot, onDone }: LotDeedProps) => {
   // Untouched, they go along with what another phone has taken meanwhile.
   const full = typedFull === undefined ? (book?.full ?? 0) : typedFull
   const open = typedOpen === undefined ? (book?.open ?? left) : typedOpen
-  const [reason, setReason] = useState<Reason | null>(null)
+  const [reason, setReason] = useState('')
   const counted = full === null || open === null ? undefined : book ? countTrays(full, book.wells, open) : open
   const change = (set: (count: number | null) => void) => (count: number | null) => {
     act.reset()
@@ -57,7 +55,7 @@ const CountPanel = ({ lot, onDone }: LotDeedProps) => {
   const save = async () => {
     if (counted === undefined) return act.send(() => trouble(full === null ? 'full' : 'count', { why: 'howMany' }))
     const saved = await act.send((world, { now }) =>
-      placed(countPortions(world, { lot: lot.id, counted, ...whyOf(reason) }, now), 'count'),
+      placed(countPortions(world, { lot: lot.id, counted, ...because(reason) }, now), 'count'),
     )
     if (saved) onDone(gapWords(counted, left))
   }
@@ -85,12 +83,7 @@ const CountPanel = ({ lot, onDone }: LotDeedProps) => {
       />
       {counted !== undefined && <p>{gapWords(counted, left)}</p>}
       {counted !== undefined && counted !== left && (
-        <Chips
-          label="Why? It may be skipped."
-          options={reasonOptions('miscounted', 'broken', 'notNoted', 'givenAway')}
-          value={reason}
-          onChange={setReason}
-        />
+        <Why reasons={['miscounted', 'broken', 'notNoted', 'givenAway']} value={reason} onChange={setReason} />
       )}
       <Refused act={act} />
       <Actions>

@@ -1,11 +1,10 @@
 /** Something to do in place with a number of portions. */
 import { useState } from 'react'
 import { Actions, Button } from '../../parts/Actions.tsx'
-import { Chips } from '../../parts/Chips.tsx'
 import { CountField } from '../../parts/CountField.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
-import { type Reason, reasonOptions } from '../../words/reasons.ts'
-import { type Why, whyOf } from './Deed.tsx'
+import type { Reason } from '../../words/reasons.ts'
+import { type Because, because, Why } from '../Why.tsx'
 import { Refused } from './Refused.tsx'
 import { type FormAsk, trouble, useAct } from './useAct.ts'
 
@@ -18,7 +17,7 @@ type CountDeedProps = {
   readonly act: (count: number) => string
   /** What it comes to, before it is saved and when it is. */
   readonly after: (count: number) => string
-  readonly ask: (count: number, why: Why) => FormAsk
+  readonly ask: (count: number, why: Because) => FormAsk
   readonly onDone: (says: string) => void
 }
 
@@ -38,7 +37,7 @@ export const CountDeed = (panel: CountDeedProps) => {
 const Panel = ({ label, question, start, most, reasons, after, ask, onDone, ...says }: CountDeedProps) => {
   const act = useAct()
   const [typed, setTyped] = useState<number | null>()
-  const [reason, setReason] = useState<Reason | null>(null)
+  const [reason, setReason] = useState('')
   // Untouched, it goes along with what another phone has taken meanwhile.
   const count = typed === undefined ? start : typed
   const change = (typedNow: number | null) => {
@@ -47,7 +46,7 @@ const Panel = ({ label, question, start, most, reasons, after, ask, onDone, ...s
   }
   const doIt = async () => {
     if (count === null) await act.send(() => trouble('count', { why: 'howMany' }))
-    else if (await act.send(ask(count, whyOf(reason)))) onDone(after(count))
+    else if (await act.send(ask(count, because(reason)))) onDone(after(count))
   }
   return (
     <div className="food-act">
@@ -62,14 +61,7 @@ const Panel = ({ label, question, start, most, reasons, after, ask, onDone, ...s
         error={act.wrong('count')}
       />
       {count !== null && <p>{after(count)}</p>}
-      {reasons.length > 0 && (
-        <Chips
-          label="Why? It may be skipped."
-          options={reasonOptions(...reasons)}
-          value={reason}
-          onChange={setReason}
-        />
-      )}
+      {reasons.length > 0 && <Why reasons={reasons} value={reason} onChange={setReason} />}
       <Refused act={act} />
       <Actions>
         <Button onAct={doIt} waiting={act.busy}>

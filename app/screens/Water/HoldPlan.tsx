@@ -2,7 +2,6 @@
 import { useState } from 'react'
 import { addDays, type Day, type HoldRefusal, holdPlan, isDay, type PlanMade } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
-import { Chips } from '../../parts/Chips.tsx'
 import { DayField } from '../../parts/DayField.tsx'
 import { Form } from '../../parts/Form.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
@@ -10,9 +9,10 @@ import { Notice } from '../../parts/Notice.tsx'
 import { useDraft } from '../../state/useDraft.ts'
 import { fromStorage, useRequest } from '../../state/useRequest.ts'
 import { dayInFull, nightWords } from '../../words/dates.ts'
-import { type Reason, reasonOptions } from '../../words/reasons.ts'
+import type { Reason } from '../../words/reasons.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { useReading } from '../useReading.ts'
+import { because, Why } from '../Why.tsx'
 
 type HoldPlanProps = {
   readonly plan: PlanMade
@@ -53,12 +53,11 @@ const HoldForm = ({ plan, held, tonight }: HoldPlanProps) => {
   })
   const { busy, refusal, send, reset } = useRequest<HoldRefusal>()
   const [missing, setMissing] = useState(false)
-  const why = reasons.find((reason) => reason === fields.why) ?? null
   const save = async () => {
     const { until } = fields
     setMissing(!isDay(until))
     if (!isDay(until)) return
-    const asked = { plan: plan.plan, until, ...(why ? { why } : {}) }
+    const asked = { plan: plan.plan, until, ...because(fields.why) }
     if (!(await send((world, { now }) => holdPlan(world, asked, now)))) return
     await clear()
     setTimes(times + 1)
@@ -69,11 +68,11 @@ const HoldForm = ({ plan, held, tonight }: HoldPlanProps) => {
       ? refusalText(refusal, reading)
       : undefined
   return (
-    <MoreExact key={times} label={held ? 'Hold it longer, or less long' : 'Put it on hold'}>
+    <MoreExact key={times} label={held ? 'Hold it for longer, or shorter' : 'Put it on hold'}>
       <Form onSend={save}>
         <DayField
           label="Nothing is due before"
-          hint="It goes on by itself then, and asks first."
+          hint="Then you are asked whether it goes on."
           value={fields.until}
           earliest={tonight}
           echo={isDay(fields.until) ? `${nightWords(fields.until)}, ${dayInFull(fields.until)}` : undefined}
@@ -84,12 +83,7 @@ const HoldForm = ({ plan, held, tonight }: HoldPlanProps) => {
             change({ until })
           }}
         />
-        <Chips
-          label="Why? It may be skipped."
-          options={reasonOptions(...reasons)}
-          value={why}
-          onChange={(reason) => change({ why: reason ?? '' })}
-        />
+        <Why reasons={reasons} value={fields.why} onChange={(why) => change({ why })} />
         {refusal && !wrong && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}
         <Actions>
           <Button submit waiting={busy}>

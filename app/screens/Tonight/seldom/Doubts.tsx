@@ -2,10 +2,10 @@
 import { useState } from 'react'
 import { type BottleId, type Microlitres, slipReadings } from '../../../../core/index.ts'
 import { Actions, Button } from '../../../parts/Actions.tsx'
-import { Chips } from '../../../parts/Chips.tsx'
 import { Field } from '../../../parts/Field.tsx'
 import { millilitres } from '../../../words/numbers.ts'
-import { type Reason, reasonOptions } from '../../../words/reasons.ts'
+import type { Reason } from '../../../words/reasons.ts'
+import { because, Why } from '../../Why.tsx'
 import type { Confirmed } from '../useDosing.ts'
 
 export type Ways = {
@@ -63,23 +63,21 @@ export const FarAbove = ({ asked, top, told, ways }: FarAboveProps) => {
   )
 }
 
-const looked = reasonOptions('sniffed', 'notNoted')
+type SureProps = {
+  readonly label?: string
+  readonly reasons: readonly Reason[]
+  readonly told: boolean
+  readonly ways: Ways
+}
 
-/** One touch within a fortnight; longer past, why is asked, and may be skipped. */
-export const Past = ({ long, told, ways }: { readonly long: boolean; readonly told: boolean; readonly ways: Ways }) => {
-  const [reason, setReason] = useState<Reason | null>(null)
+/** One touch keeps it; why is asked, unless that is told already, and may be skipped. */
+export const Sure = ({ label, reasons, told, ways }: SureProps) => {
+  const [why, setWhy] = useState('')
   return (
     <>
-      {!told && (
-        <Chips
-          label={long ? 'How did it come about? It may be skipped.' : 'Why? It may be skipped.'}
-          options={looked}
-          value={reason}
-          onChange={setReason}
-        />
-      )}
+      {!told && <Why {...(label ? { label } : {})} reasons={reasons} value={why} onChange={setWhy} />}
       <Actions>
-        <Button kind="quiet" onAct={() => ways.onSure({ sure: true, ...(reason ? { why: reason } : {}) })}>
+        <Button kind="quiet" onAct={() => ways.onSure({ sure: true, ...because(why) })}>
           It is so: note it
         </Button>
       </Actions>

@@ -1,11 +1,12 @@
+/** A dose that was refused: what is asked about it, and each way on. */
 import { type DoseRefusal, type FoodId, sniffDays, sourcesOf } from '../../../../core/index.ts'
 import { Actions, Button, ButtonLink } from '../../../parts/Actions.tsx'
 import { Notice } from '../../../parts/Notice.tsx'
-import { doseRefusalText } from '../../../words/dose.ts'
+import { doseRefusalText, willBearWords } from '../../../words/dose.ts'
 import { bottleName } from '../../../words/names.ts'
 import type { Reading as Words } from '../../../words/reading.ts'
 import type { Reader } from '../../../words/tonight.ts'
-import { FarAbove, Past, type Ways as WaysOn } from './Doubts.tsx'
+import { FarAbove, Sure, type Ways as WaysOn } from './Doubts.tsx'
 
 type RefusedProps = {
   readonly refusal: DoseRefusal
@@ -20,7 +21,8 @@ type RefusedProps = {
 export const Refused = ({ refusal, food, told = false, reader, reading, ways }: RefusedProps) => (
   <Notice kind="refusal">
     <p>{doseRefusalText(refusal, reader, reading)}</p>
-    <Ways refusal={refusal} food={food} told={told} reader={reader} ways={ways} />
+    {refusal.why in overrides && <p>{willBearWords(reader)}</p>}
+    <Ways key={refusal.why} refusal={refusal} food={food} told={told} reader={reader} ways={ways} />
     <Actions>
       <Button kind="quiet" onAct={ways.onLeave}>
         Leave it
@@ -28,6 +30,9 @@ export const Refused = ({ refusal, food, told = false, reader, reading, ways }: 
     </Actions>
   </Notice>
 )
+
+/** What is noted all the same, and bears a mark for it. */
+const overrides: Partial<Record<DoseRefusal['why'], true>> = { aboveRange: true, farAboveRange: true, pastItsDay: true }
 
 type WaysProps = Omit<RefusedProps, 'reading' | 'told'> & { readonly told: boolean }
 
@@ -42,17 +47,18 @@ const Ways = ({ refusal, food, told, reader, ways }: WaysProps) => {
         </Actions>
       )
     case 'aboveRange':
-      return (
-        <Actions>
-          <Button kind="quiet" onAct={() => ways.onSure({ sure: true })}>
-            It is so: note it
-          </Button>
-        </Actions>
-      )
+      return <Sure reasons={['rich', 'stuck', 'notNoted']} told={told} ways={ways} />
     case 'farAboveRange':
       return <FarAbove asked={refusal.asked} top={refusal.top} told={told} ways={ways} />
     case 'pastItsDay':
-      return <Past long={refusal.days > sniffDays} told={told} ways={ways} />
+      return (
+        <Sure
+          {...(refusal.days > sniffDays ? { label: 'How did it come about? It may be skipped.' } : {})}
+          reasons={['sniffed', 'notNoted']}
+          told={told}
+          ways={ways}
+        />
+      )
     case 'moreThanBottleHolds': {
       const others = sourcesOf(reader.world, food, reader.now).flatMap((source) =>
         source.from === 'bottle' && source.bottle !== refusal.bottle && source.left >= refusal.asked
