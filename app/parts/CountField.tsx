@@ -9,9 +9,9 @@ type CountFieldProps = Asked & {
   readonly value: number | null
   /** Null while what stands there is no whole number from `min` to `max`. */
   readonly onChange: (count: number | null) => void
-  /** What the keys say: "one fewer", "one more". */
-  readonly fewer: string
-  readonly more: string
+  /** What the keys say; for ears with the label after it, since several may stand on one page. */
+  readonly fewer?: string
+  readonly more?: string
   readonly min?: number
   readonly max?: number
   /** What is said of anything else than a whole number, and of one beyond either end. */
@@ -25,8 +25,8 @@ const whole = (typed: string): number | undefined => (/^\d+$/.test(typed.trim())
 export const CountField = ({
   value,
   onChange,
-  fewer,
-  more,
+  fewer = 'One fewer',
+  more = 'One more',
   min = 0,
   max = 9999,
   odd = 'A whole number, please.',
@@ -57,7 +57,7 @@ export const CountField = ({
       {(wires) => (
         <div className="count">
           <CountKey
-            says={fewer}
+            says={`${fewer}: ${asked.label}`}
             spent={count !== undefined && count <= min}
             drawing="M2 10h16"
             onPress={() => step(-1)}
@@ -79,7 +79,7 @@ export const CountField = ({
             }}
           />
           <CountKey
-            says={more}
+            says={`${more}: ${asked.label}`}
             spent={count !== undefined && count >= max}
             drawing="M2 10h16M10 2v16"
             onPress={() => step(1)}
@@ -100,7 +100,8 @@ type CountKeyProps = {
 }
 
 const CountKey = ({ says, spent, drawing, onPress }: CountKeyProps) => (
-  <button type="button" className="count-key" aria-label={says} aria-disabled={spent} onClick={onPress}>
+  <button type="button" className="count-key" aria-disabled={spent} onClick={onPress}>
+    <span className="for-ears">{says}</span>
     <svg viewBox="0 0 20 20" aria-hidden="true">
       <path d={drawing} />
     </svg>

@@ -4,6 +4,8 @@ import { type ReactNode, useEffect, useRef } from 'react'
 
 type MoreExactProps = {
   readonly label: string
+  /** What it is about, for ears: two of one label may stand on a page. */
+  readonly of?: string | undefined
   /** Turning true opens it, where something inside is wrong. It is never closed for her: she may be typing in it. */
   readonly open?: boolean
   /** It was opened: what stands in it may be fetched now. */
@@ -11,7 +13,7 @@ type MoreExactProps = {
   readonly children: ReactNode
 }
 
-export const MoreExact = ({ label, open = false, onOpen, children }: MoreExactProps) => {
+export const MoreExact = ({ label, of, open = false, onOpen, children }: MoreExactProps) => {
   const fold = useRef<HTMLDetailsElement>(null)
   useEffect(() => {
     if (open && fold.current) fold.current.open = true
@@ -22,7 +24,10 @@ export const MoreExact = ({ label, open = false, onOpen, children }: MoreExactPr
         <svg className="more-mark" viewBox="0 0 10 10" aria-hidden="true">
           <path d="M3 1l4 4-4 4" />
         </svg>
-        <span>{label}</span>
+        <span>
+          {label}
+          {of && <span className="for-ears">: {of}</span>}
+        </span>
       </summary>
       <div className="more-body">{children}</div>
     </details>

@@ -13,6 +13,8 @@ import { type Because, because, Why } from './Why.tsx'
 
 type EndingProps = {
   readonly label: string
+  /** What comes to an end, where several may. */
+  readonly of?: string
   /** What it comes to, said before it is done. */
   readonly says: string
   readonly act: string
@@ -21,7 +23,7 @@ type EndingProps = {
   readonly onDone: () => void
 }
 
-export const Ending = ({ label, says, act, reasons, ask, onDone }: EndingProps) => {
+export const Ending = ({ label, of, says, act, reasons, ask, onDone }: EndingProps) => {
   const reading = useReading()
   const { busy, refusal, send } = useRequest<AnyRefusal>()
   const [reason, setReason] = useState('')
@@ -29,7 +31,7 @@ export const Ending = ({ label, says, act, reasons, ask, onDone }: EndingProps) 
     if (await send(ask(because(reason)))) onDone()
   }
   return (
-    <MoreExact label={label}>
+    <MoreExact label={label} of={of}>
       <div className="ending">
         <p>{says}</p>
         <Why reasons={reasons} value={reason} onChange={setReason} />

@@ -1,5 +1,6 @@
 /** One question, the entries it is about, and the ways to settle it. Settling is an entry too, and can be undone. */
 import './question.css'
+import { useId } from 'react'
 import type { Oddity } from '../../core/index.ts'
 import { Actions, Button } from '../parts/Actions.tsx'
 import { Line, Lines } from '../parts/Lines.tsx'
@@ -23,6 +24,7 @@ type QuestionProps = { readonly oddity: Oddity; readonly reading: Reading; reado
 const mostEntries = 3
 
 export const Question = ({ oddity, reading, onSettled }: QuestionProps) => {
+  const id = useId()
   const phones = usePhones(reading)
   const { busy, refusal, send } = useRequest<SettleRefusal>()
   const { world, now } = reading
@@ -34,8 +36,9 @@ export const Question = ({ oddity, reading, onSettled }: QuestionProps) => {
   const lead = ({ id, fact }: (typeof entries)[number]): string =>
     `${dayClock(fact.at, reading)}, ${oddity.what === 'twoBodies' ? 'as this phone has it' : writtenOn(id, phones)}`
   return (
-    <div className="question">
-      <p>{oddityText(oddity, world, now)}</p>
+    // Two questions may have the same answers: for ears each answer belongs to its own.
+    <section className="question" aria-labelledby={id}>
+      <p id={id}>{oddityText(oddity, world, now)}</p>
       <Lines>
         {entries.slice(0, mostEntries).map((entry) => (
           <Line key={entry.id} lead={lead(entry)}>
@@ -59,7 +62,7 @@ export const Question = ({ oddity, reading, onSettled }: QuestionProps) => {
           ),
         )}
       </Actions>
-    </div>
+    </section>
   )
 }
 

@@ -1,5 +1,6 @@
 /** What things are called on screen. */
 import {
+  type Bottle,
   type BottleId,
   bottleAmount,
   type Day,
@@ -28,20 +29,25 @@ export const placeName = (world: World, place: PlaceId, now: Moment): string =>
   placeAt(world, place, now)?.name ?? 'a place not on record'
 export const lotName = (world: World, lot: LotId): string => world.lots.get(lot)?.made.mark ?? 'portions not on record'
 
-/** "the 120 mL bottle": enough where its food is plain. Beside another of its size it is told apart by its day. */
+/** "the 120 mL bottle": enough where its food is plain. Beside another of its size it is told apart by its day, else by their order. */
 export const bottleShort = (world: World, bottle: BottleId): string => {
   const known = world.bottles.get(bottle)
   if (!known) return 'a bottle not on record'
-  const { size, receivedOn } = known.recorded
+  const { size } = known.recorded
   const typed = `${number(size.value)}\u00a0${bottleUnits[size.unit]}`
   const metric = size.unit === 'mL' ? '' : ` (${millilitres(bottleAmount(size.value, size.unit))})`
   const alike = [...world.bottles.values()].filter(
     ({ recorded }) =>
       recorded.food === known.recorded.food && recorded.size.value === size.value && recorded.size.unit === size.unit,
   )
-  const day = known.openedOn ?? receivedOn
-  const apart = alike.length > 1 && day ? ` ${known.openedOn ? 'opened' : 'that came'} ${dayOfMonth(day)}` : ''
-  return `the ${typed}${metric} bottle${apart}`
+  const dated = alike.length > 1 ? datedWords(known) : ''
+  const twins = alike.filter((other) => datedWords(other) === datedWords(known))
+  const counted = twins.length > 1 ? `, ${twins.indexOf(known) + 1} of ${twins.length}` : ''
+  return `the ${typed}${metric} bottle${dated}${counted}`
+}
+const datedWords = ({ openedOn, recorded: { receivedOn } }: Bottle): string => {
+  const day = openedOn ?? receivedOn
+  return day ? ` ${openedOn ? 'opened' : 'that came'} ${dayOfMonth(day)}` : ''
 }
 /** "the 120 mL bottle of green food". */
 export const bottleName = (world: World, bottle: BottleId, now: Moment): string => {

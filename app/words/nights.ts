@@ -22,6 +22,15 @@ export const unloggedWords = (lines: readonly TonightLine[], tonight: Day, named
   return `No entry for ${inWords(nights.length)} dose nights, ${dayWords(first, tonight)} to ${dayWords(last, tonight)}${where}. What happened?`
 }
 
+/** "last night", or "3 October to 13 October, Long Gallery": which nights an answer is about, for ears. */
+export const askedWords = (lines: readonly TonightLine[], tonight: Day, named: boolean): string => {
+  const nights = allNights(lines)
+  const [first = tonight] = nights
+  const last = nights.at(-1) ?? first
+  const when = first === last ? nightFrom(first, tonight) : `${dayWords(first, tonight)} to ${dayWords(last, tonight)}`
+  return named ? `${when}, ${tanksWords(lines)}, ${list([...new Set(lines.map(({ food }) => food.name))])}` : when
+}
+
 /** What a count comes to, before it is saved. */
 export const countedWords = (used: number): string =>
   used === 0

@@ -82,13 +82,11 @@ test('the unit of a number is asked, not guessed, and what is missing is said of
 test('a count goes up and down by its keys, never past its ends, and can be typed', async () => {
   render(
     <Holding<number | null> first={1}>
-      {(count, set) => (
-        <CountField label="Left" value={count} onChange={set} fewer="One fewer" more="One more" max={48} />
-      )}
+      {(count, set) => <CountField label="Left" value={count} onChange={set} max={48} />}
     </Holding>,
   )
   const input = screen.getByRole<HTMLInputElement>('textbox', { name: 'Left' })
-  const fewer = screen.getByRole('button', { name: 'One fewer' })
+  const fewer = screen.getByRole('button', { name: 'One fewer: Left' })
   await userEvent.click(fewer)
   await userEvent.click(fewer)
   expect(input.value).toBe('0')
@@ -149,8 +147,8 @@ test('a count that changes elsewhere replaces what was typed', async () => {
 
 test('the first touch on an empty count starts from its lower end', async () => {
   const onChange = vi.fn()
-  render(<CountField label="Left" value={null} onChange={onChange} fewer="One fewer" more="One more" />)
-  await userEvent.click(screen.getByRole('button', { name: 'One more' }))
+  render(<CountField label="Left" value={null} onChange={onChange} />)
+  await userEvent.click(screen.getByRole('button', { name: 'One more: Left' }))
   expect(onChange).toHaveBeenCalledExactlyOnceWith(1)
 })
 

@@ -2,8 +2,6 @@
 import { useState } from 'react'
 import type { BottleId, Day, DoseRefusal, Microlitres, PlanMade, TankDescribed } from '../../../core/index.ts'
 import { Actions, Button, ButtonLink } from '../../parts/Actions.tsx'
-import { Chips } from '../../parts/Chips.tsx'
-import { Field } from '../../parts/Field.tsx'
 import { Form } from '../../parts/Form.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { useMatter } from '../../state/device.ts'
@@ -12,12 +10,12 @@ import { fromStorage, useRequest } from '../../state/useRequest.ts'
 import { doseWrongText } from '../../words/dose.ts'
 import { entryText } from '../../words/entries.ts'
 import { typedMillilitres } from '../../words/numbers.ts'
-import { reasonOptions } from '../../words/reasons.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { Refused } from '../Tonight/seldom/Refused.tsx'
 import type { Confirmed } from '../Tonight/useDosing.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import type { Reading } from '../useReading.ts'
+import { Why } from '../Why.tsx'
 import { DoseAmounts, DoseTanks } from './DoseReached.tsx'
 import { DoseSource } from './DoseSource.tsx'
 import { DoseWhen } from './DoseWhen.tsx'
@@ -32,8 +30,6 @@ type DoseFormProps = {
   readonly reading: Reading
   readonly onNoted: (night: Day, says: string) => void
 }
-
-const reasons = reasonOptions('rich', 'stuck', 'notNoted', 'sniffed')
 
 export const DoseForm = ({ plan, tank, tanks, reading, onNoted }: DoseFormProps) => {
   const { world, now } = reading
@@ -91,18 +87,12 @@ export const DoseForm = ({ plan, tank, tanks, reading, onNoted }: DoseFormProps)
       <DoseSource {...parts} />
       <DoseAmounts {...parts} />
       <DoseWhen {...parts} />
-      <Chips
-        label="Why? It may be skipped."
-        options={reasons}
-        value={reasons.find(({ value }) => value === fields.reason)?.value ?? null}
-        onChange={(reason) => change({ reason: reason ?? '' })}
-      />
-      <Field label="Or in your own words" value={fields.words} onChange={(typed) => change({ words: typed })} />
+      <Why reasons={['rich', 'stuck', 'notNoted', 'sniffed']} value={fields.why} onChange={(why) => change({ why })} />
       {refusal && !fromStorage(refusal) && (
         <Refused
           refusal={refusal}
           food={plan.food}
-          told={fields.words.trim() !== '' || fields.reason !== ''}
+          told={fields.why.trim() !== ''}
           reader={{ world, now, thisPhone }}
           reading={words}
           ways={{

@@ -48,8 +48,6 @@ export const DoseSource = ({ fields, change, plan, reading, wrong }: DosePartPro
         <>
           <CountField
             label="How many portions were taken?"
-            fewer="One fewer"
-            more="One more"
             min={1}
             value={fields.count ?? null}
             onChange={(count) => change({ count: count ?? undefined, amounts: {} })}

@@ -32,7 +32,7 @@ import { typedMillilitres } from '../../words/numbers.ts'
 
 /** How much of what was taken reached water; the rest was thrown away. */
 export type Part = 'all' | 'threeQuarters' | 'half' | 'quarter'
-export const shareOf: Record<Part, number> = { all: 1, threeQuarters: 0.75, half: 0.5, quarter: 0.25 }
+const shareOf: Record<Part, number> = { all: 1, threeQuarters: 0.75, half: 0.5, quarter: 0.25 }
 
 export type DoseFields = {
   readonly tanks: readonly TankId[]
@@ -47,8 +47,7 @@ export type DoseFields = {
   readonly when: 'now' | 'then'
   readonly day: string
   readonly clock: string
-  readonly reason: string
-  readonly words: string
+  readonly why: string
 }
 export type DoseField = 'tanks' | 'source' | 'count' | 'poured' | 'day' | 'clock' | `amount/${string}`
 export type DoseWrong = {

@@ -22,6 +22,7 @@ import {
 } from '../../../core/index.ts'
 import { typedMillilitres } from '../../words/numbers.ts'
 import type { Confirmed } from '../Tonight/useDosing.ts'
+import { because } from '../Why.tsx'
 import {
   amountsOf,
   type DoseFields,
@@ -50,8 +51,7 @@ export const usualDose = (plan: PlanMade, tank: TankDescribed, world: World, now
     when: 'now',
     day: wallDay(now, tank.zone),
     clock: '',
-    reason: '',
-    words: '',
+    why: '',
   }
 }
 
@@ -86,13 +86,12 @@ export const readDose = (
   if (!shares.ok) return shares
   const when = momentOf(fields, world, now)
   if (!when.ok) return when
-  const why = fields.words.trim() || fields.reason
   return ok({
     food: from?.food ?? plan.food,
     taken: taken.value.taken,
     shares: shares.value,
     ...when.value,
-    ...(why ? { why } : {}),
+    ...because(fields.why),
   })
 }
 

@@ -120,8 +120,6 @@ const PortionsPart = ({ fields, change, error, today }: PartProps & { readonly t
   <>
     <CountField
       label="How many portions?"
-      fewer="One fewer"
-      more="One more"
       value={fields.count}
       onChange={(count) => change({ count })}
       error={error('count')}

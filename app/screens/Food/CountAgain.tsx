@@ -74,8 +74,6 @@ const CountPanel = ({ lot, onDone }: LotDeedProps) => {
       )}
       <CountField
         label={book ? 'Left in the open tray' : 'How many are there?'}
-        fewer="One fewer"
-        more="One more"
         max={book ? Math.max(book.wells, book.open) : Math.max(mostPortions, left)}
         value={open}
         onChange={change(setOpen)}

@@ -50,16 +50,7 @@ const Panel = ({ label, question, start, most, reasons, after, ask, onDone, ...s
   }
   return (
     <div className="food-act">
-      <CountField
-        label={question}
-        fewer="One fewer"
-        more="One more"
-        min={1}
-        max={most}
-        value={count}
-        onChange={change}
-        error={act.wrong('count')}
-      />
+      <CountField label={question} min={1} max={most} value={count} onChange={change} error={act.wrong('count')} />
       {count !== null && <p>{after(count)}</p>}
       {reasons.length > 0 && <Why reasons={reasons} value={reason} onChange={setReason} />}
       <Refused act={act} />

@@ -71,7 +71,7 @@ export const ForTheBin = ({ shelves, reading }: ForTheBinProps) => {
             key={id}
             end={
               <Button kind="quiet" waiting={act.busy} onAct={() => void act.send(ask)}>
-                In the bin
+                In the bin<span className="for-ears">: {name}</span>
               </Button>
             }
           >

@@ -60,8 +60,6 @@ export const FreezeMade = ({ of, plan, draft }: FreezeMadeProps) => {
         <CountField
           label="How many portions are there?"
           hint={plan && `Planned: ${plan.plan.portions}. Count what you have.`}
-          fewer="One fewer"
-          more="One more"
           max={mostPortions}
           value={madeTyped(fields, plan)}
           onChange={(made) => change({ made })}

@@ -61,8 +61,6 @@ const Panel = ({ lot, onDone }: LotDeedProps) => {
     <div className="food-act">
       <CountField
         label="How many?"
-        fewer="One fewer"
-        more="One more"
         min={1}
         max={left}
         value={count}

@@ -87,8 +87,6 @@ const MoveForm = ({ lot, onDone }: LotDeedProps) => {
       {how === 'some' && (
         <CountField
           label="How many?"
-          fewer="One fewer"
-          more="One more"
           min={1}
           max={left - 1}
           value={fields.some}

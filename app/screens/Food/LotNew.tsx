@@ -55,8 +55,6 @@ export const LotNew = () => {
         <CountField
           key={restoredFrom}
           label="How many portions?"
-          fewer="One fewer"
-          more="One more"
           max={mostPortions}
           value={fields.made ?? null}
           onChange={(made) => change({ made: made ?? undefined })}

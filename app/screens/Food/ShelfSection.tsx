@@ -49,6 +49,7 @@ export const ShelfSection = ({ shelf, reading }: { readonly shelf: Shelf; readon
         {place && (
           <a className="kind-link shelf-door" href={`#/food/place/${place.place}`}>
             About this {doors[place.door]}
+            <span className="for-ears">: {place.name}</span>
           </a>
         )}
       </div>

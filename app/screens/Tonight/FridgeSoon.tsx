@@ -1,6 +1,7 @@
 /** What in the fridge will soon be past freezing, while there is still time. */
 import { freezingWindow, stock } from '../../../core/index.ts'
 import { Section } from '../../parts/Section.tsx'
+import { bottleName } from '../../words/names.ts'
 import { freezeSoonWords } from '../../words/tonight.ts'
 import { useReading } from '../useReading.ts'
 
@@ -21,7 +22,9 @@ export const FridgeSoon = () => {
       {soon.map(({ bottle, window }) => (
         <p key={bottle.id}>
           {freezeSoonWords(bottle.id, window.until, window.days, world, now, today)}{' '}
-          <a href={`#/food/bottle/${bottle.id}`}>Look at it</a>
+          <a href={`#/food/bottle/${bottle.id}`}>
+            Look at it<span className="for-ears">: {bottleName(world, bottle.id, now)}</span>
+          </a>
         </p>
       ))}
     </Section>

@@ -16,12 +16,14 @@ import { because, Why } from '../Why.tsx'
 
 type HoldPlanProps = {
   readonly plan: PlanMade
+  /** Its tank and food, for ears. */
+  readonly of: string
   /** The night until which it is held now. */
   readonly held: Day | undefined
   readonly tonight: Day
 }
 
-export const HoldPlan = ({ plan, held, tonight }: HoldPlanProps) => {
+export const HoldPlan = ({ plan, of, held, tonight }: HoldPlanProps) => {
   const reading = useReading()
   const { busy, refusal, send } = useRequest<HoldRefusal>()
   const goOn = () => void send((world, { now }) => holdPlan(world, { plan: plan.plan, until: tonight }, now))
@@ -30,12 +32,12 @@ export const HoldPlan = ({ plan, held, tonight }: HoldPlanProps) => {
       {held && (
         <Actions>
           <Button kind="quiet" waiting={busy} onAct={goOn}>
-            Go on now
+            Go on now<span className="for-ears">: {of}</span>
           </Button>
         </Actions>
       )}
       {refusal && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}
-      <HoldForm key={held ?? ''} plan={plan} held={held} tonight={tonight} />
+      <HoldForm key={held ?? ''} plan={plan} of={of} held={held} tonight={tonight} />
     </>
   )
 }
@@ -44,7 +46,7 @@ export const HoldPlan = ({ plan, held, tonight }: HoldPlanProps) => {
 const usual = 7
 const reasons: readonly Reason[] = ['away', 'hazy', 'tankRests', 'newFish']
 
-const HoldForm = ({ plan, held, tonight }: HoldPlanProps) => {
+const HoldForm = ({ plan, of, held, tonight }: HoldPlanProps) => {
   const reading = useReading()
   const [times, setTimes] = useState(0)
   const { fields, change, clear } = useDraft<{ until: string; why: string }>(`hold/${plan.plan}`, {
@@ -68,7 +70,7 @@ const HoldForm = ({ plan, held, tonight }: HoldPlanProps) => {
       ? refusalText(refusal, reading)
       : undefined
   return (
-    <MoreExact key={times} label={held ? 'Hold it for longer, or shorter' : 'Put it on hold'}>
+    <MoreExact key={times} label={held ? 'Hold it for longer, or shorter' : 'Put it on hold'} of={of}>
       <Form onSend={save}>
         <DayField
           label="Nothing is due before"

@@ -53,10 +53,11 @@ export const Tank = ({ tank, reading }: { readonly tank: TankDescribed; readonly
       )}
       <Actions>
         <ButtonLink kind="quiet" href={`#/water/tank/${tank.tank}`}>
-          Change this tank
+          Change this tank<span className="for-ears">: {tank.name}</span>
         </ButtonLink>
         <ButtonLink kind="quiet" href={`#/water/plan/${tank.tank}`}>
           {plans.length === 0 ? 'Make a plan' : 'Another plan'}
+          <span className="for-ears">: {tank.name}</span>
         </ButtonLink>
       </Actions>
     </Section>

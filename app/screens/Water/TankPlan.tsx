@@ -16,19 +16,22 @@ export const TankPlan = ({ plan, tank, reading }: TankPlanProps) => {
   const tonight = nightOf(now, tank)
   const held = due?.heldUntil !== undefined && due.heldUntil > tonight ? due.heldUntil : undefined
   const name = foodName(world, plan.food, now)
+  const of = `${tank.name}, ${name}`
   return (
     <Line
       lead="Plan"
       end={
         <a className="link" href={`#/water/plan/${plan.tank}/${plan.food}`}>
           Change
+          <span className="for-ears"> the plan: {of}</span>
         </a>
       }
       below={
         <>
-          <HoldPlan plan={plan} held={held} tonight={tonight} />
+          <HoldPlan plan={plan} of={of} held={held} tonight={tonight} />
           <Ending
             label="Stop this plan"
+            of={of}
             says={`Nothing more of ${name} is due for ${tank.name}, until a plan is made again. What was given stays in the diary.`}
             act="Stop this plan"
             reasons={['anotherFood', 'hazy', 'tankRests', 'newFish']}

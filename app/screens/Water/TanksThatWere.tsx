@@ -26,7 +26,7 @@ export const TanksThatWere = ({ tanks, reading }: TanksThatWereProps) => {
             key={tank.tank}
             end={
               <Button kind="quiet" waiting={busy} onAct={() => back(tank)}>
-                Bring it back
+                Bring it back<span className="for-ears">: {tank.name}</span>
               </Button>
             }
           >

@@ -31,6 +31,7 @@ export const PastFood = ({ line, past, reading, dosing }: PastFoodProps) =>
           onAct={() => void dosing.dosed(line, serving, soonPast(serving, line) ? { sure: true } : {})}
         >
           {soonPast(serving, line) ? 'Sniffed: dosed with it' : 'Dosed with it'}
+          <span className="for-ears">: {takeWords(serving, reading.world, reading.now)}</span>
         </Button>
       </Actions>
     </Fragment>

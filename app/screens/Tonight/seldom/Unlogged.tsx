@@ -4,7 +4,7 @@ import { doNotKnow, type Fact, keptGoing, ok, stoppedFeeding, type TonightLine }
 import { Actions, Button, LinkButton } from '../../../parts/Actions.tsx'
 import { Notice } from '../../../parts/Notice.tsx'
 import type { Ask } from '../../../state/store.ts'
-import { allNights, unloggedWords } from '../../../words/nights.ts'
+import { allNights, askedWords, unloggedWords } from '../../../words/nights.ts'
 import type { Reading } from '../../useReading.ts'
 import type { ActRefusal, Dosing } from '../useDosing.ts'
 import { roundsOf } from './rounds.ts'
@@ -53,11 +53,14 @@ const Question = ({ lines, reading, dosing, children }: QuestionProps) => {
   const lots = [...world.lots.values()].filter(({ made, left }) => foods.has(made.food) && left > 0)
   const one = nights.length === 1
   const named = world.tanks.size > 1 || world.foods.size > 1
+  // Tonight has a “Dosed” of its own, and two foods or tanks asked apart have the same answers.
+  const asked = <span className="for-ears">: {askedWords(lines, first.night, named)}</span>
   return (
     <Notice title={unloggedWords(lines, first.night, named)}>
       <Actions>
         <Button kind="quiet" waiting={dosing.busy} onAct={answer((latest, { now }) => keptGoing(latest, rounds, now))}>
           {one ? 'Dosed' : 'Kept going as usual'}
+          {asked}
         </Button>
         <Button
           kind="quiet"
@@ -65,16 +68,19 @@ const Question = ({ lines, reading, dosing, children }: QuestionProps) => {
           onAct={answer((latest, { now }) => stoppedFeeding(latest, rounds, now))}
         >
           {one ? 'Not dosed' : 'Stopped'}
+          {asked}
         </Button>
         {one ? (
           <Button kind="quiet" waiting={dosing.busy} onAct={answer(forgotten)}>
             I can’t remember
+            {asked}
           </Button>
         ) : (
           lots.length > 0 &&
           !counting && (
             <Button kind="quiet" onAct={() => setCounting(true)}>
               I’ll count what is left
+              {asked}
             </Button>
           )
         )}

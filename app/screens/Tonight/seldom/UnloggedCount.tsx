@@ -57,8 +57,6 @@ export const UnloggedCount = ({ lines, lots, reading, dosing }: UnloggedCountPro
           key={lot.id}
           label={`${capital(lotName(world, lot.id))}, ${placeName(world, lot.place, now)}: how many are left?`}
           hint={`The book says ${portions(portionsLeft(lot))}.`}
-          fewer="One fewer"
-          more="One more"
           value={countOf(lot)}
           onChange={(count) => setCounts(new Map(counts).set(lot.id, count))}
         />
