@@ -5,10 +5,11 @@ import { join } from 'node:path'
 import { type BrowserContext, expect, test } from '@playwright/test'
 import { day } from '../../core/index.ts'
 import { phone } from '../browser/harness/page.ts'
+import type { Host } from '../support/host.ts'
 import { household } from './household.ts'
 import type {} from './pages/timed.ts'
 import { seed } from './seed.ts'
-import { type BenchSite, benchSite, buildInto } from './site.ts'
+import { benchSite, buildInto } from './site.ts'
 import { sizesOf } from './sizes.ts'
 import { startBesideEmpty } from './start.ts'
 import { type Bar, passes, table } from './table.ts'
@@ -42,7 +43,7 @@ test('the bars', async () => {
 
 /** A new browser over a disk of its own, with a household's ledger on it. */
 const withPhone = async (
-  site: BenchSite,
+  site: Host,
   entries: number,
   measure: (context: BrowserContext) => Promise<readonly Bar[]>,
 ): Promise<readonly Bar[]> => {
@@ -56,20 +57,20 @@ const withPhone = async (
   }
 }
 
-const start = async (context: BrowserContext, site: BenchSite, name: string, limit: number): Promise<Bar> => {
+const start = async (context: BrowserContext, site: Host, name: string, limit: number): Promise<Bar> => {
   const { app, empty, ratio } = await startBesideEmpty(context, site.address, starts)
   const detail = `${ms(app)} beside ${ms(empty)}`
   return { bar: `cold offline start, ${name}, beside an empty page`, measured: ratio, limit, unit: 'x', detail }
 }
 
-const timedPage = async (context: BrowserContext, site: BenchSite) => {
+const timedPage = async (context: BrowserContext, site: Host) => {
   const page = await context.newPage()
   await page.goto(`${site.address}timed.html`)
   await page.evaluate(() => window.timed.started)
   return page
 }
 
-const tap = async (context: BrowserContext, site: BenchSite, name: string): Promise<Bar> => {
+const tap = async (context: BrowserContext, site: Host, name: string): Promise<Bar> => {
   const page = await timedPage(context, site)
   const took = await page.evaluate((times) => window.timed.tapBesideAdd(times), taps)
   await page.close()
@@ -77,7 +78,7 @@ const tap = async (context: BrowserContext, site: BenchSite, name: string): Prom
   return { bar: `tap to durable, ${name}, beside a bare add`, measured: took.ratio, limit: 1.5, unit: 'x', detail }
 }
 
-const folding = async (context: BrowserContext, site: BenchSite): Promise<readonly Bar[]> => {
+const folding = async (context: BrowserContext, site: Host): Promise<readonly Bar[]> => {
   const entries = household(100_000, day('2026-11-25'))
   // As two phones hand them over, one after the other, and so not in order.
   const byPhone = [...entries].sort((a, b) => (a.id.slice(20) < b.id.slice(20) ? -1 : 1))

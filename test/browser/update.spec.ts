@@ -1,47 +1,25 @@
 /** One tab takes a new version while another has a half-filled form: what is shipped, served by a plain host. */
 import { readFileSync } from 'node:fs'
-import { createServer } from 'node:http'
-import { extname, join } from 'node:path'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { expect, type Page, test } from '@playwright/test'
+import { host } from '../support/host.ts'
 import { households } from './households.ts'
 import { backupOf, go, restore } from './keeper.ts'
 
 const built = fileURLToPath(new URL('../../dist', import.meta.url))
-const types: Record<string, string> = {
-  '.html': 'text/html',
-  '.js': 'text/javascript',
-  '.css': 'text/css',
-  '.webmanifest': 'application/manifest+json',
-}
 
 /** A later edition differs by a word in its worker, which is what a browser looks at. */
-const host = async () => {
+const editions = async () => {
   let edition = 'first'
-  const server = createServer((asked, answer) => {
-    const { pathname } = new URL(asked.url ?? '/', 'http://host')
-    const file = pathname.endsWith('/') ? `${pathname}index.html` : pathname
-    try {
-      const body = readFileSync(join(built, file))
-      answer.setHeader('content-type', types[extname(file)] ?? 'application/octet-stream')
-      answer.setHeader('cache-control', 'no-cache')
-      answer.end(file === '/worker.js' ? `${body}\n// ${edition}` : body)
-    } catch {
-      answer.statusCode = 404
-      answer.end()
-    }
+  const site = await host((path) => {
+    const body = readFileSync(join(built, path))
+    return path === '/worker.js' ? `${body}\n// ${edition}` : body
   })
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve))
-  const at = server.address()
-  if (at === null || typeof at === 'string') throw new Error('The host has no port')
   return {
-    address: `http://127.0.0.1:${at.port}/`,
+    ...site,
     publish: (next: string) => {
       edition = next
-    },
-    close: () => {
-      server.closeAllConnections()
-      server.close()
     },
   }
 }
@@ -50,7 +28,7 @@ test('both tabs come back in the new version, and the note that was being writte
   context,
 }) => {
   test.setTimeout(60_000)
-  const site = await host()
+  const site = await editions()
   try {
     const open = async (): Promise<Page> => {
       const page = await context.newPage()

@@ -1,19 +1,16 @@
 /** A static host whose files can be replaced by those of a newer build. */
 import { execFileSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
-import { createServer, type Server } from 'node:http'
 import { tmpdir } from 'node:os'
-import { extname, join } from 'node:path'
+import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
+import { type Host, host } from '../../support/host.ts'
 
-const types: Record<string, string> = { '.html': 'text/html', '.js': 'text/javascript', '.css': 'text/css' }
 const root = fileURLToPath(new URL('../../..', import.meta.url))
+/** Below the root, as the app may be. */
+const below = '/some/where'
 
-export type Site = {
-  readonly address: string
-  readonly publish: (edition: string) => void
-  readonly close: () => void
-}
+export type Site = Host & { readonly publish: (edition: string) => void }
 
 /** The editions differ by a word on the page, and so in the names of their files. */
 export const site = async (editions: readonly string[]): Promise<Site> => {
@@ -24,33 +21,14 @@ export const site = async (editions: readonly string[]): Promise<Site> => {
       ...['--mode', edition, '--outDir', join(built, edition), '--logLevel', 'warn'],
     ])
   let published = editions[0] ?? ''
-  const server: Server = createServer((asked, answer) => {
-    const path = new URL(asked.url ?? '/', 'http://host').pathname
-    const file = path.endsWith('/') ? `${path}index.html` : path
-    try {
-      const body = readFileSync(join(built, published, file.replace('/some/where', '')))
-      answer.setHeader('content-type', types[extname(file)] ?? 'application/octet-stream')
-      answer.end(body)
-    } catch {
-      answer.statusCode = 404
-      answer.end()
-    }
-  })
-  const port = await new Promise<number>((resolve, reject) => {
-    server.listen(0, '127.0.0.1', () => {
-      const at = server.address()
-      if (at !== null && typeof at === 'object') resolve(at.port)
-      else reject(new Error('The host has no port'))
-    })
-  })
+  const { address, close } = await host((path) => readFileSync(join(built, published, path.replace(below, ''))))
   return {
-    address: `http://127.0.0.1:${port}/some/where/`,
+    address: new URL(`${below}/`, address).href,
     publish: (edition) => {
       published = edition
     },
     close: () => {
-      server.closeAllConnections()
-      server.close()
+      close()
       rmSync(built, { recursive: true, force: true })
     },
   }
