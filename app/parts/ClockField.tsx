@@ -1,29 +1,6 @@
-/** A time on the clock of the wall, without a day. */
-import { type Asked, Labelled } from './Labelled.tsx'
+/** A time on the clock of the wall, without a day: `HH:mm`, or empty. */
+import { type Picked, Picker } from './Picker.tsx'
 
-type ClockFieldProps = Asked & {
-  /** `HH:mm`, or empty. */
-  readonly value: string
-  readonly onChange: (clock: string) => void
-  readonly echo?: string | undefined
-}
-
-export const ClockField = ({ value, onChange, ...asked }: ClockFieldProps) => (
-  <Labelled {...asked}>
-    {(wires) => (
-      <div className="field-picker">
-        <input
-          {...wires}
-          className="field-input"
-          type="time"
-          value={value}
-          onChange={(event) => onChange(event.target.value)}
-        />
-        <svg className="field-picker-mark" viewBox="0 0 20 20" aria-hidden="true">
-          <circle cx="10" cy="10" r="7.5" />
-          <path d="M10 5.5V10l3 2" />
-        </svg>
-      </div>
-    )}
-  </Labelled>
+export const ClockField = (asked: Picked) => (
+  <Picker {...asked} type="time" drawing="M2.5 10a7.5 7.5 0 1 0 15 0 7.5 7.5 0 1 0-15 0M10 5.5V10l3 2" />
 )

@@ -1,6 +1,6 @@
 /** The strokes of a tray: its wells, its rim and, where it was cut through, the two edges with the gap between them. */
 
-export const pitch = 10
+const pitch = 10
 export const rim = 4
 /** Between two pieces of a cut tray. */
 export const gap = 6

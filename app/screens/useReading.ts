@@ -4,7 +4,7 @@ import { phoneZone, useNow } from '../state/clock.ts'
 import { useWorld } from '../state/store.ts'
 
 /** The first tank's zone; the phone's own until there is one. */
-export const homeZone = (world: World, now: Moment): Zone => tanksAt(world, now)[0]?.zone ?? phoneZone()
+const homeZone = (world: World, now: Moment): Zone => tanksAt(world, now)[0]?.zone ?? phoneZone()
 
 export type Reading = { readonly world: World; readonly now: Moment; readonly zone: Zone; readonly today: Day }
 

@@ -39,7 +39,7 @@ interface DeviceStores extends DBSchema {
 export type Device = Connection<DeviceStores>
 
 export const deviceName = 'smallhours-device'
-export const deviceSteps: readonly Step<DeviceStores>[] = [
+const deviceSteps: readonly Step<DeviceStores>[] = [
   (db) => {
     db.createObjectStore('matters')
     db.createObjectStore('drafts')

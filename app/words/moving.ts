@@ -22,6 +22,7 @@ export const movedWords = (count: number, left: number, to: string): string => {
 }
 export const standsWords = (to: string): string => `It stands in ${to.trim()} now.`
 export const leavesWords = (left: number): string => `That leaves ${portions(left)}.`
+export const comesToWords = (all: number): string => `That makes ${portions(all)}.`
 
 /** "27 portions and 96 mL of green food": what stands behind one door. */
 export const behindWords = (name: string, has: OnHand): string | undefined => {

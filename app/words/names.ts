@@ -64,6 +64,8 @@ export const foodKinds: Record<FoodKind, { readonly label: string; readonly hint
   shelfStable: { label: 'Shelf-stable', hint: 'Kept in a cupboard until opened. No promise for the freezer.' },
 }
 
+export const foodKindOptions = (Object.keys(foodKinds) as FoodKind[]).map((value) => ({ value, ...foodKinds[value] }))
+
 /** How it keeps, in words: status is never told by colour. */
 export const keepingWords = (keeping: Keeping, lastGood: Day | undefined, { today }: Reading): string => {
   const until = lastGood ? dayWords(lastGood, today) : ''

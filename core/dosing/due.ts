@@ -22,7 +22,7 @@ const fixedFrom = ({ firstNight, everyNights }: Rhythm, night: Day): Day => {
  * not stack, and a skipped or forgotten one counts as if the round went on, since giving less is safe. Fixed nights go on
  * whatever was given.
  */
-export const nextDue = (plan: Rhythm, lastNight: Day | undefined): Day => {
+const nextDue = (plan: Rhythm, lastNight: Day | undefined): Day => {
   if (lastNight === undefined) return plan.firstNight
   return plan.rhythm === 'fixedNights'
     ? fixedFrom(plan, addDays(lastNight, 1))
@@ -46,7 +46,7 @@ export type Overfed = {
  * A night in which more reached the tank than the label's range and the plan account for, each by a quarter. One dose that
  * keeps to the plan never does; two portions inside the range are no event either.
  */
-export const overfedOn = (state: State, plan: PlanMade, night: Day): Overfed | undefined => {
+const overfedOn = (state: State, plan: PlanMade, night: Day): Overfed | undefined => {
   const given = marksOf(state, plan.plan, night).filter(({ what }) => what === 'given')
   const [first] = given
   if (!first) return undefined

@@ -59,7 +59,7 @@ export type DoseRefusal =
   | { readonly why: 'pastItsDay'; readonly lastGood: Day; readonly days: number }
 
 /** Two touches within this are one. */
-export const doubleTouch = 5_000
+const doubleTouch = 5_000
 
 export type DoseFact = DoseGiven | DoseGivenOffPlan | DoseSetAside | BottleOpened
 

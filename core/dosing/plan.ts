@@ -63,7 +63,7 @@ export const endPlan = (
     : refuse({ why: 'noSuchPlan' })
 
 /** A hold longer than this is an end: nobody remembers it. Our own judgement. */
-export const longestHold = 366
+const longestHold = 366
 
 export type HoldRefusal =
   | { readonly why: 'noSuchPlan' }

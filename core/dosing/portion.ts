@@ -13,12 +13,12 @@ import { type DosingState, plansAt } from './state.ts'
 type State = FoodState & DosingState & TankState
 
 /** A usual pipette's, until a tank says otherwise. Common practice, no source. */
-export const usualMark = microlitres(50)
+const usualMark = microlitres(50)
 /** The tray assumed before she says which is hers. Common practice, no source. */
 export const usualWell = microlitres(1200)
 
 /** The least that is metered into a well: a drop more or less would be a dose more or less. Our own judgement. */
-export const leastPortion = microlitres(250)
+const leastPortion = microlitres(250)
 
 /**
  * The dose portions are made for: the smallest planned that can be metered into a well, since a portion too large for one

@@ -23,7 +23,7 @@ const mostNights = 800
  * The dose nights before tonight of which nothing is known, oldest first. None from before the plan was made, or made again,
  * and none of which she has said that nothing was given.
  */
-export const unloggedNights = (state: State, plan: PlanMade, { owed }: Due, now: Moment): readonly Day[] => {
+const unloggedNights = (state: State, plan: PlanMade, { owed }: Due, now: Moment): readonly Day[] => {
   const tank = tankAt(state, plan.tank, now)
   if (!tank) return []
   const tonight = nightOf(now, tank)

@@ -24,7 +24,7 @@ export type FoodRefusal =
   | { readonly why: 'noFreezerLife'; readonly sort: FoodKind }
 
 /** Months a label may promise. Above them it is a slip of the finger. */
-export const mostMonths = { fridge: 36, freezer: 60 } as const
+const mostMonths = { fridge: 36, freezer: 60 } as const
 
 const badSpan = (which: 'fridge' | 'freezer', span: Span): FoodRefusal | undefined => {
   const most = mostMonths[which] * (span.unit === 'months' ? 1 : 31)

@@ -11,7 +11,7 @@ export type AmountRefusal =
   | { readonly why: 'tooMuch'; readonly most: number }
 
 /** A thousand litres: beyond it the ledger itself would not read the figure back. */
-export const mostMillilitres = 1_000_000
+const mostMillilitres = 1_000_000
 export type ReadSize = { readonly value: number; readonly unit: BottleUnit; readonly amount: Microlitres }
 
 /** Reads an amount of food as typed, keeping the number and unit as they were. */

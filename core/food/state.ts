@@ -138,7 +138,7 @@ export const lastGoodInFridge = (bottle: Opened, food: FoodDescribed): Day | und
 }
 
 /** Months a food keeps when it went into the freezer after its last good day in the fridge. Our own judgement. */
-export const lateFreezerMonths = 12
+const lateFreezerMonths = 12
 
 export type Freezing = { readonly frozenOn: Day; readonly late: boolean }
 

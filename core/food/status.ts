@@ -11,7 +11,7 @@ export type Keeping =
   | { readonly is: 'unknown' }
 
 /** Days left at which a thing is to be used soon. Common practice, no source. */
-export const useSoonDays: Record<Door, number> = { fridge: 14, freezer: 60 }
+const useSoonDays: Record<Door, number> = { fridge: 14, freezer: 60 }
 export const sniffDays = 14
 
 export const keeping = (lastGood: Day | undefined, today: Day, door: Door): Keeping => {

@@ -8,7 +8,7 @@ import type { DeviceId } from '../basis/ids.ts'
 import { type Moment, moment } from '../basis/zones.ts'
 
 export type Stamp = Branded<string, 'Stamp'>
-export const stampPattern = /^\d{15}-[0-9a-z]{3}-[0-9a-z]{4,32}$/
+const stampPattern = /^\d{15}-[0-9a-z]{3}-[0-9a-z]{4,32}$/
 export const isStamp = (text: string): text is Stamp => stampPattern.test(text)
 
 const text = (instant: number, tick: number, device: DeviceId): Stamp =>
@@ -25,7 +25,7 @@ export const writtenAt = (stamp: Stamp): Moment => {
 export const writtenBy = (stamp: Stamp): DeviceId => stamp.slice(20) as DeviceId
 
 /** A clock this far ahead of ours is wrong rather than quick. Our own judgement: no zone mistake is smaller. */
-export const farAhead = 3_600_000
+const farAhead = 3_600_000
 
 /**
  * The latest stamp worth following: one written by a clock far ahead is passed over, or every later entry on every phone

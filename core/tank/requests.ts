@@ -8,9 +8,9 @@ import type { TankDescribed, TankWater } from './facts.ts'
 import { doseWater, trueWater } from './state.ts'
 
 /** Above this a volume was probably typed in cm or mL: bigger than a van. Schools have such tanks, so it is only asked. */
-export const vastLitres = 10_000
+const vastLitres = 10_000
 /** Twice the largest aquarium there is, in any unit; far below what the ledger reads back. Our own judgement. */
-export const mostWater = 100_000_000
+const mostWater = 100_000_000
 /** Thirty metres, in centimetres. */
 export const mostCentimetres = 3_000
 

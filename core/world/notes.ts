@@ -44,7 +44,7 @@ export const rewriteNote = (
 }
 
 /** Names are read out beside entries; a longer one would bury them. */
-export const longestPhoneName = 60
+const longestPhoneName = 60
 
 export const namePhone = (
   asked: { readonly device: DeviceId; readonly name: string },

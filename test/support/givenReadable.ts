@@ -1,5 +1,5 @@
 /** A world as text a person can read and compare: maps become objects, in the order they are kept. */
-import { fold, type Held, isUnread, type World } from '../../core/index.ts'
+import { fold, type Held, type World } from '../../core/index.ts'
 
 const plainly = (_key: string, value: unknown): unknown =>
   value instanceof Map ? Object.fromEntries(value) : value === undefined ? null : value
@@ -13,5 +13,3 @@ export const textOf = (entries: readonly Held[]): string => {
   const world = fold(entries)
   return JSON.stringify([world.history.all, readable(world)])
 }
-
-export const readableOnly = (entries: readonly Held[]) => entries.filter((entry) => !isUnread(entry))

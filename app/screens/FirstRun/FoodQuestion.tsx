@@ -1,5 +1,5 @@
 /** "What food have you?": a bottle, portions in the freezer, or none yet; each as easy as the other. */
-import type { Day, FoodKind } from '../../../core/index.ts'
+import type { Day } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { CountField } from '../../parts/CountField.tsx'
 import { DayField } from '../../parts/DayField.tsx'
@@ -9,7 +9,7 @@ import { MoreExact } from '../../parts/MoreExact.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
 import { dayEcho, monthsBack } from '../../words/dates.ts'
-import { foodKinds } from '../../words/names.ts'
+import { foodKindOptions } from '../../words/names.ts'
 import { bottleUnitOptions } from '../../words/numbers.ts'
 import type { Reading } from '../../words/reading.ts'
 import { refusalText } from '../../words/refusals.ts'
@@ -22,7 +22,6 @@ type Props = {
   readonly reading: Reading
 }
 
-const kinds: readonly FoodKind[] = ['freshNonViable', 'live', 'shelfStable']
 /** Portions keep about two years; a few months more, for whoever has older ones. */
 const monthsOffered = 30
 
@@ -53,7 +52,7 @@ export const FoodQuestion = ({ fields, change, wrong, reading }: Props) => {
           <Field label="What you call the food" value={fields.foodName} onChange={(foodName) => change({ foodName })} />
           <Choice
             label="What kind is it?"
-            options={kinds.map((value) => ({ value, ...foodKinds[value] }))}
+            options={foodKindOptions}
             value={fields.sort}
             onChange={(sort) => change({ sort })}
           />

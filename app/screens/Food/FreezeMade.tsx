@@ -2,7 +2,6 @@
 import { useState } from 'react'
 import { useLocation } from 'wouter'
 import { Actions, Button } from '../../parts/Actions.tsx'
-import { Choice } from '../../parts/Choice.tsx'
 import { CountField } from '../../parts/CountField.tsx'
 import { DayField } from '../../parts/DayField.tsx'
 import { Field } from '../../parts/Field.tsx'
@@ -14,6 +13,7 @@ import { dayEcho } from '../../words/dates.ts'
 import { FreezeLabel } from './FreezeLabel.tsx'
 import { FreezeQuestion } from './FreezeQuestion.tsx'
 import type { FreezeFields } from './freezeFields.ts'
+import { KeptAs } from './KeptAs.tsx'
 import { PlaceField } from './PlaceField.tsx'
 import type { FreezeOf, PlanRead } from './readFreezing.ts'
 import { type Confirmed, eachTyped, madeTyped, recordMade } from './readMade.ts'
@@ -25,15 +25,6 @@ type FreezeMadeProps = {
   readonly plan: PlanRead | undefined
   readonly draft: UsedDraft<FreezeFields>
 }
-
-export const keptOptions = [
-  {
-    value: 'trays' as const,
-    label: 'In their trays',
-    hint: 'Filled trays in a freezer bag; one portion is pushed out a night.',
-  },
-  { value: 'loose' as const, label: 'Loose in a bag' },
-]
 
 export const FreezeMade = ({ of, plan, draft }: FreezeMadeProps) => {
   const act = useAct()
@@ -81,12 +72,7 @@ export const FreezeMade = ({ of, plan, draft }: FreezeMadeProps) => {
           error={act.wrong('frozenOn')}
         />
         <PlaceField door="freezer" fields={fields} onChange={change} act={act} />
-        <Choice
-          label="How are they kept?"
-          options={keptOptions}
-          value={fields.keptAs}
-          onChange={(keptAs) => change({ keptAs })}
-        />
+        <KeptAs fields={fields} onChange={change} />
         <Field
           label="Its mark, as on the bag"
           value={fields.mark}

@@ -10,13 +10,13 @@ import { NumberField } from '../../parts/NumberField.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { newId } from '../../state/ids.ts'
 import { useDraft } from '../../state/useDraft.ts'
+import { foodKindOptions } from '../../words/names.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
 import { KeepingQuestions } from './KeepingQuestions.tsx'
 import { KindBack, KindEnding } from './KindEnding.tsx'
 import { figureFields, type KindFields, knownKindFields, newKindFields } from './kindFields.ts'
 import { NotNow } from './NotNow.tsx'
-import { kindOptions } from './PickField.tsx'
 import { RangeQuestions } from './RangeQuestions.tsx'
 import { Refused } from './Refused.tsx'
 import { logKind } from './readKind.ts'
@@ -74,7 +74,7 @@ export const KindForm = ({ id }: { readonly id: FoodId }) => {
         <Choice
           label="What kind of food is it?"
           hint="Usual figures for the kind are put in below."
-          options={kindOptions}
+          options={foodKindOptions}
           value={fields.sort}
           onChange={(sort) => change(figureFields(usualFood[sort]))}
         />

@@ -1,5 +1,6 @@
 /** At the freezer, door open, wet hands: counting, losing, throwing away, finding. */
 import { type Lot, portionsFound, portionsGone, portionsLeft } from '../../../core/index.ts'
+import { comesToWords, leavesWords } from '../../words/moving.ts'
 import { portions } from '../../words/numbers.ts'
 import { CountAgain } from './CountAgain.tsx'
 import { CountDeed } from './CountDeed.tsx'
@@ -24,7 +25,7 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
             most={left}
             reasons={['dropped', 'broken', 'thawed']}
             act={(count) => `Take ${portions(count)} off`}
-            after={(count) => `That leaves ${portions(left - count)}.`}
+            after={(count) => leavesWords(left - count)}
             onDone={onDone}
             ask={(count, why) =>
               (world, { now }) =>
@@ -38,7 +39,7 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
             most={left}
             reasons={['pastItsDay', 'thawed', 'smelt']}
             act={(count) => `Throw away ${portions(count)}`}
-            after={(count) => `That leaves ${portions(left - count)}.`}
+            after={(count) => leavesWords(left - count)}
             onDone={onDone}
             ask={(count, why) =>
               (world, { now }) =>
@@ -54,7 +55,7 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
         most={9999}
         reasons={['miscounted', 'mistake']}
         act={(count) => `Add ${portions(count)}`}
-        after={(count) => `That makes ${portions(left + count)}.`}
+        after={(count) => comesToWords(left + count)}
         onDone={onDone}
         ask={(count, why) =>
           (world, { now }) =>
@@ -69,7 +70,7 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
           most={lot.gone}
           reasons={[]}
           act={(count) => `Put ${portions(count)} back`}
-          after={(count) => `That makes ${portions(left + count)}. One that has begun to thaw does not go back.`}
+          after={(count) => `${comesToWords(left + count)} One that has begun to thaw does not go back.`}
           onDone={onDone}
           ask={(count) =>
             (world, { now }) =>

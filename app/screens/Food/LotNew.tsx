@@ -14,7 +14,7 @@ import { dayEcho, dayInFull, monthsBack } from '../../words/dates.ts'
 import { portions } from '../../words/numbers.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
-import { keptOptions } from './FreezeMade.tsx'
+import { KeptAs } from './KeptAs.tsx'
 import { type LotFields, lotFields, monthsOffered } from './lotFields.ts'
 import { NotNow } from './NotNow.tsx'
 import { PickField } from './PickField.tsx'
@@ -97,12 +97,7 @@ export const LotNew = () => {
         )}
         <PickField fields={fields} onChange={change} act={act} />
         <PlaceField door="freezer" fields={fields} onChange={change} act={act} />
-        <Choice
-          label="How are they kept?"
-          options={keptOptions}
-          value={fields.keptAs}
-          onChange={(keptAs) => change({ keptAs })}
-        />
+        <KeptAs fields={fields} onChange={change} />
         {fields.keptAs === 'trays' && <TrayQuestions fields={fields} change={change} wrong={act.wrong} />}
         <Field
           label="Its mark, as on the bag"

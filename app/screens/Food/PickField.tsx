@@ -1,9 +1,9 @@
 /** Asks which food, and lets a new one be named in place. */
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
-import { foodKinds } from '../../words/names.ts'
+import { foodKindOptions } from '../../words/names.ts'
 import { useReading } from '../useReading.ts'
-import { asSort, foodsOffered, type PickFields } from './pick.ts'
+import { foodsOffered, type PickFields } from './pick.ts'
 import type { Act } from './useAct.ts'
 
 type PickFieldProps = {
@@ -11,11 +11,6 @@ type PickFieldProps = {
   readonly onChange: (fields: Partial<PickFields>) => void
   readonly act: Act
 }
-
-export const kindOptions = (['freshNonViable', 'live', 'shelfStable'] as const).map((value) => ({
-  value,
-  ...foodKinds[value],
-}))
 
 export const PickField = ({ fields, onChange, act }: PickFieldProps) => {
   const { world, now } = useReading()
@@ -45,8 +40,8 @@ export const PickField = ({ fields, onChange, act }: PickFieldProps) => {
           />
           <Choice
             label="What kind of food is it?"
-            options={kindOptions}
-            value={asSort(fields.sort)}
+            options={foodKindOptions}
+            value={fields.sort}
             onChange={(sort) => onChange({ sort })}
           />
         </>

@@ -21,7 +21,7 @@ export type PickFields = {
   readonly food: string
   readonly newFood: FoodId
   readonly foodName: string
-  readonly sort: string
+  readonly sort: FoodKind
 }
 
 /** Those still bought, and the one an entry already names. */
@@ -43,9 +43,6 @@ export const pickFields = (
   return { food: usual?.food ?? 'new', newFood: newId<FoodId>(), foodName: '', sort: 'freshNonViable' }
 }
 
-const sorts: readonly FoodKind[] = ['freshNonViable', 'live', 'shelfStable']
-export const asSort = (text: string): FoodKind => sorts.find((sort) => sort === text) ?? 'freshNonViable'
-
 export type PickRead = {
   readonly food: FoodDescribed
   readonly facts: readonly FoodDescribed[]
@@ -58,7 +55,7 @@ export const readPick = (fields: PickFields, world: World, now: Moment): Result<
   if (known) return ok({ food: known, facts: [], world })
   const name = readName(fields.foodName, 'foodName')
   if (!name.ok) return name
-  const described = placed(describeFood(newFood(fields.newFood, name.value, asSort(fields.sort)), now), 'foodName')
+  const described = placed(describeFood(newFood(fields.newFood, name.value, fields.sort), now), 'foodName')
   if (!described.ok) return described
   const [food] = described.value
   return ok({ food, facts: [food], world: { ...world, foods: new Map(world.foods).set(food.food, [food]) } })
