@@ -110,13 +110,14 @@ export const servingFrom = (source: Source, amount: Microlitres): Serving | unde
   return { source, taken: { from: 'bottle', bottle: source.bottle, amount }, amount, left: source.left - amount }
 }
 
-const idOf = (source: Source): string => (source.from === 'portions' ? source.lot : source.bottle)
+/** The lot or bottle it comes from. */
+export const comesFrom = (what: Source | Taken): LotId | BottleId => (what.from === 'portions' ? what.lot : what.bottle)
 
 /** What is past its last good day in a night, for whoever takes it by hand: it is never proposed. Least far past first. */
 export const pastServings = (sources: readonly Source[], amount: Microlitres, night: Day): readonly Serving[] =>
   sources
     .filter(({ lastGood }) => lastGood !== undefined && lastGood < night)
-    .sort((a, b) => byText(b.lastGood ?? '', a.lastGood ?? '') || byText(idOf(a), idOf(b)))
+    .sort((a, b) => byText(b.lastGood ?? '', a.lastGood ?? '') || byText(comesFrom(a), comesFrom(b)))
     .flatMap((source) => servingFrom(source, amount) ?? [])
 
 const dosesLeft = (source: Source, amount: Microlitres): number =>
@@ -135,6 +136,6 @@ export const servings = (sources: readonly Source[], amount: Microlitres, night:
         byText(a.lastGood ?? late, b.lastGood ?? late) ||
         dosesLeft(a, amount) - dosesLeft(b, amount) ||
         byText(a.since ?? late, b.since ?? late) ||
-        byText(idOf(a), idOf(b)),
+        byText(comesFrom(a), comesFrom(b)),
     )
     .flatMap((source) => servingFrom(source, amount) ?? [])

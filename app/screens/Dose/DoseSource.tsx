@@ -1,12 +1,12 @@
 /** Where it came from, and how much of it was taken. */
-import { keeping, type PlanMade, type Source } from '../../../core/index.ts'
+import { comesFrom, keeping, type PlanMade, type Source } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { CountField } from '../../parts/CountField.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { sourceHint, sourceName } from '../../words/dose.ts'
 import { foodName } from '../../words/names.ts'
 import type { Reading } from '../useReading.ts'
-import { type DoseField, type DoseFields, noSource, type Part, sourceIn, sourceKey, sourcesFor } from './doseFields.ts'
+import { type DoseField, type DoseFields, noSource, type Part, sourceIn, sourcesFor } from './doseFields.ts'
 
 export type DosePartProps = {
   readonly fields: DoseFields
@@ -29,7 +29,7 @@ export const DoseSource = ({ fields, change, plan, reading, wrong }: DosePartPro
   const chosen = sourceIn(fields, all)?.source
   const severalFoods = new Set(all.map(({ food }) => food)).size > 1
   const option = ({ food, source }: (typeof all)[number]): { value: string; label: string; hint: string } => ({
-    value: sourceKey(source),
+    value: comesFrom(source),
     // A bottle says what is in it by itself.
     label: `${sourceName(source, world, now)}${severalFoods && source.from === 'portions' ? `: ${foodName(world, food, now)}` : ''}`,
     hint: sourceHint(source, keeping(source.lastGood, today, doorOf(source)), reading),

@@ -1,6 +1,7 @@
 /** The exact form's fields, as typed, and what they come to. */
 import {
   clockMinutes,
+  comesFrom,
   type Day,
   emptySources,
   type FoodId,
@@ -55,7 +56,6 @@ export type DoseWrong = {
   readonly refusal: WrongInForm
 }
 
-const idOf = (source: Source): string => (source.from === 'portions' ? source.lot : source.bottle)
 export const noSource = 'none'
 
 /** What it may have come from, foods and all: the plan's own food first. */
@@ -73,8 +73,7 @@ export const sourcesFor = (plan: PlanMade, world: World, now: Moment): readonly 
 const mostEmpty = 2
 
 export const sourceIn = (fields: DoseFields, all: readonly { food: FoodId; source: Source }[]) =>
-  all.find(({ source }) => idOf(source) === fields.source)
-export const sourceKey = idOf
+  all.find(({ source }) => comesFrom(source) === fields.source)
 
 /** What was taken, and how much of it reached water. */
 export const takenOf = (

@@ -1,5 +1,6 @@
 /** The exact form: what it begins with, and what it says as a whole. */
 import {
+  comesFrom,
   type Day,
   type FoodId,
   giveShared,
@@ -31,7 +32,6 @@ import {
   noSource,
   sharesOf,
   sourceIn,
-  sourceKey,
   sourcesFor,
   takenOf,
 } from './doseFields.ts'
@@ -43,7 +43,7 @@ export const usualDose = (plan: PlanMade, tank: TankDescribed, world: World, now
   const [best] = [...servings(sources, plan.amount, night), ...pastServings(sources, plan.amount, night)]
   return {
     tanks: [tank.tank],
-    source: best ? sourceKey(best.source) : noSource,
+    source: best ? comesFrom(best.source) : noSource,
     count: best?.taken.from === 'portions' ? best.taken.count : 1,
     poured: typedMillilitres(plan.amount),
     part: 'all',

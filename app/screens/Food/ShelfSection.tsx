@@ -1,9 +1,9 @@
 /** One door and what stands behind it, soonest to go first. */
 import {
+  comesFrom,
   type FirstBecause,
   type PlaceDescribed,
   type Shelf,
-  type Taken,
   thingsBehind,
   tonight,
   whyFirst,
@@ -18,7 +18,6 @@ import { LotLine } from './LotLine.tsx'
 import { ShelfTotals } from './ShelfTotals.tsx'
 import { UnknownLines } from './UnknownFood.tsx'
 
-const sourceOf = (taken: Taken): string => (taken.from === 'portions' ? taken.lot : taken.bottle)
 const takeFirst = (because: FirstBecause | undefined): string =>
   `take this first${because ? `: ${firstWords[because]}` : ''}`
 
@@ -27,7 +26,7 @@ const firstOut = ({ world, now }: Reading): ReadonlyMap<string, string> =>
   new Map(
     tonight(world, now).flatMap(({ servings }) => {
       const [first] = servings
-      return first ? [[sourceOf(first.taken), takeFirst(whyFirst(servings))] as const] : []
+      return first ? [[comesFrom(first.taken), takeFirst(whyFirst(servings))] as const] : []
     }),
   )
 

@@ -6,6 +6,7 @@ import {
   type BottleId,
   type ChoiceRefusal,
   type CountRefusal,
+  comesFrom,
   type DoseAsked,
   type DoseRefusal,
   doNotKnow,
@@ -59,8 +60,6 @@ export type Dose = {
 /** `plan` is the line it was done to; `back` takes it back where crossing out is not enough. */
 type Done = { readonly plan?: PlanId; readonly did: Did; readonly back?: Back }
 type Back = (written: readonly Entry<Fact>[]) => Ask<ActRefusal>
-
-export const sourceOf = ({ taken }: Serving): LotId | BottleId => (taken.from === 'portions' ? taken.lot : taken.bottle)
 
 const crossOut: Back =
   (written) =>
@@ -128,8 +127,8 @@ export const useDosing = () => {
     },
     /** What she takes: the first in line, unless she picked another. */
     chosen: ({ servings }: TonightLine): Serving | undefined =>
-      servings.find((serving) => sourceOf(serving) === source) ?? servings[0],
-    take: (serving: Serving) => setSource(sourceOf(serving)),
+      servings.find((serving) => comesFrom(serving.taken) === source) ?? servings[0],
+    take: (serving: Serving) => setSource(comesFrom(serving.taken)),
     record,
     give,
     /** What the screen showed; undefined: from something not on record. */

@@ -1,11 +1,11 @@
 /** Nothing else is left, but food past its usual day: sniff and look, one touch to use it. */
 import { Fragment } from 'react'
-import { daysBetween, type Serving, sniffDays, type TonightLine } from '../../../../core/index.ts'
+import { comesFrom, daysBetween, type Serving, sniffDays, type TonightLine } from '../../../../core/index.ts'
 import { Actions, Button } from '../../../parts/Actions.tsx'
 import { capital } from '../../../words/numbers.ts'
 import { pastWords, takeWords } from '../../../words/tonight.ts'
 import type { Reading } from '../../useReading.ts'
-import { type Dosing, sourceOf } from '../useDosing.ts'
+import type { Dosing } from '../useDosing.ts'
 
 type PastFoodProps = {
   readonly line: TonightLine
@@ -20,7 +20,7 @@ const soonPast = ({ source }: Serving, line: TonightLine): boolean =>
 
 export const PastFood = ({ line, past, reading, dosing }: PastFoodProps) =>
   past.map((serving) => (
-    <Fragment key={sourceOf(serving)}>
+    <Fragment key={comesFrom(serving.taken)}>
       <p>
         {capital(takeWords(serving, reading.world, reading.now))}. {pastWords(serving, line.night)}
       </p>

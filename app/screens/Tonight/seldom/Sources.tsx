@@ -1,9 +1,9 @@
 /** Taken from somewhere else than what is proposed. */
-import { pastServings, type Serving, sourcesOf, type TonightLine } from '../../../../core/index.ts'
+import { comesFrom, pastServings, type Serving, sourcesOf, type TonightLine } from '../../../../core/index.ts'
 import { Actions, Button } from '../../../parts/Actions.tsx'
 import { takeWords } from '../../../words/tonight.ts'
 import type { Reading } from '../../useReading.ts'
-import { type Dosing, sourceOf } from '../useDosing.ts'
+import type { Dosing } from '../useDosing.ts'
 
 type SourcesProps = {
   readonly line: TonightLine
@@ -25,12 +25,12 @@ export const Sources = ({ line, serving, reading, dosing }: SourcesProps) => {
         </Button>
       )}
       {others.map((other) => (
-        <Button kind="quiet" key={sourceOf(other)} onAct={() => dosing.take(other)}>
+        <Button kind="quiet" key={comesFrom(other.taken)} onAct={() => dosing.take(other)}>
           {`Use instead: ${takeWords(other, world, now)}`}
         </Button>
       ))}
       {past.map((other) => (
-        <Button kind="quiet" key={sourceOf(other)} onAct={() => void dosing.dosed(line, other)}>
+        <Button kind="quiet" key={comesFrom(other.taken)} onAct={() => void dosing.dosed(line, other)}>
           {`Took ${takeWords(other, world, now)}, past its day`}
         </Button>
       ))}
