@@ -1,10 +1,12 @@
 /** Sentences at their edges: nothing taken, one hour, three decimals, a reason with an odd name. */
 import { expect, test } from 'vitest'
 import { entryText } from '../../app/words/entries.ts'
+import { bottleShort } from '../../app/words/names.ts'
+import { times } from '../../app/words/numbers.ts'
 import { reasonText } from '../../app/words/reasons.ts'
 import { refusalText } from '../../app/words/refusals.ts'
-import { shakeWords } from '../../app/words/tonight.ts'
-import { day, readNumber, shakes } from '../../core/index.ts'
+import { shakeWords, sinceWords } from '../../app/words/tonight.ts'
+import { type BottleId, day, readNumber, shakes } from '../../core/index.ts'
 import { at, given, london, refusalOf } from '../support/given.ts'
 import { bottleOf, dose, firstBottle, lab, mL, planOf } from '../support/givenLab.ts'
 
@@ -39,4 +41,34 @@ test('a number with two readings shows both of them whole, and how to type eithe
 test('a reason in her own words stays her own', () => {
   expect(reasonText('constructor')).toBe('constructor')
   expect(reasonText('thawed')).toBe('thawed')
+})
+
+test('how far above the range is said in two figures', () => {
+  expect([1.25, 1.6666, 12.34, 1666.67].map((ratio) => plain(times(ratio)))).toEqual([
+    '1.3 ×',
+    '1.7 ×',
+    '12 ×',
+    '1,700 ×',
+  ])
+})
+
+test('bottles of one size are told apart by their day, and those of one day by their order', () => {
+  const [second, third] = ['second', 'third'] as BottleId[]
+  const book = given(
+    lab,
+    bottleOf({ holds: 96, opened: '2027-01-05' }),
+    bottleOf({ holds: 96, opened: '2027-01-05', ...(second && { bottle: second }) }),
+    bottleOf({ holds: 96, opened: '2027-01-02', ...(third && { bottle: third }) }),
+  )
+  expect([...book.world().bottles.keys()].map((bottle) => plain(bottleShort(book.world(), bottle)))).toEqual([
+    'the 96 mL bottle opened 2 January',
+    'the 96 mL bottle opened 5 January, 1 of 2',
+    'the 96 mL bottle opened 5 January, 2 of 2',
+  ])
+})
+
+test('since when a dose is due is not said again under the question about that night', () => {
+  const advice = 'Give the usual amount, no more: the small life grazes what is there for days.'
+  expect(sinceWords(day('2027-01-05'), day('2027-01-06'), true)).toBe(advice)
+  expect(sinceWords(day('2027-01-05'), day('2027-01-06'), false)).toBe(`Due since last night. ${advice}`)
 })
