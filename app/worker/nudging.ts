@@ -32,10 +32,13 @@ export const nudge = (): Promise<unknown> =>
 
 export const answerNudge = async ({ action, notification }: NotificationEvent): Promise<void> => {
   const offer = offerIn(notification.data)
-  notification.close()
-  if (action !== dosedAction || !offer) return toTheApp()
+  if (action !== dosedAction || !offer) {
+    notification.close()
+    return toTheApp()
+  }
   const dosed = await withBook((book) => noteDosed(offer, { ...book, now, newDeviceId }))
   if (dosed.done.ok) tellTabs({ type: 'appended' })
+  // In the place of the offer, which is not closed first: what closes by that name on a busy machine may be the answer.
   await notifications(self.registration).show(dosedWords(notification.tag, offer, dosed))
 }
 
