@@ -48,6 +48,8 @@ const wakeWorker = async (): Promise<void> => {
   registration.active?.postMessage({ type: reconcileNow })
 }
 const withdraw = async (): Promise<void> => {
+  // The book is still being opened: of an empty one nothing is due, and every offer would be taken away.
+  if (currentWorld().tanks.size === 0) return
   const registration = await navigator.serviceWorker.getRegistration()
   if (registration) await withdrawAnswered(registration, currentWorld(), now())
 }

@@ -1,6 +1,6 @@
 /** The worker's part in nudges: it decides again by its own clock and its own reading of the book. */
-import { type Moment, moment } from '../../core/index.ts'
-import { noteDosed } from '../reminders/dosed.ts'
+import { fold, type Moment, moment, refuse } from '../../core/index.ts'
+import { type Dosed, noteDosed } from '../reminders/dosed.ts'
 import { dosedAction, notifications, offerIn } from '../reminders/notification.ts'
 import { reconcile } from '../reminders/reconcile.ts'
 import { newDeviceId } from '../state/ids.ts'
@@ -36,7 +36,14 @@ export const answerNudge = async ({ action, notification }: NotificationEvent): 
     notification.close()
     return toTheApp()
   }
-  const dosed = await withBook((book) => noteDosed(offer, { ...book, now, newDeviceId }))
+  // A fault of ours is said as well: she must not take silence for a dose that is noted.
+  const dosed = await withBook((book) => noteDosed(offer, { ...book, now, newDeviceId })).catch(
+    (error: unknown): Dosed => ({
+      world: fold([]),
+      at: now(),
+      done: refuse({ why: 'storageFailed', message: String(error) }),
+    }),
+  )
   if (dosed.done.ok) tellTabs({ type: 'appended' })
   // In the place of the offer, which is not closed first: what closes by that name on a busy machine may be the answer.
   await notifications(self.registration).show(dosedWords(notification.tag, offer, dosed))
