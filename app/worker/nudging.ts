@@ -44,9 +44,10 @@ export const answerNudge = async ({ action, notification }: NotificationEvent): 
       done: refuse({ why: 'storageFailed', message: String(error) }),
     }),
   )
-  if (dosed.done.ok) tellTabs({ type: 'appended' })
-  // In the place of the offer, which is not closed first: what closes by that name on a busy machine may be the answer.
-  await notifications(self.registration).show(dosedWords(notification.tag, offer, dosed))
+  // In the place of the offer, and before the tabs hear of it: what they close by that name may else be the answer.
+  await notifications(self.registration)
+    .show(dosedWords(notification.tag, offer, dosed))
+    .finally(() => dosed.done.ok && tellTabs({ type: 'appended' }))
 }
 
 const tellTabs = (message: TabMessage) => {
