@@ -20,7 +20,7 @@ export const notifications = (registration: ServiceWorkerRegistration): Channel 
       ...(quiet ? { silent: true } : {}),
       ...(offer ? { data: offer, actions: [{ action: dosedAction, title: 'Dosed' }] } : {}),
     }
-    return registration.showNotification(title, options)
+    return alone(() => registration.showNotification(title, options))
   },
 })
 
@@ -31,11 +31,21 @@ export const withdrawAnswered = async (
   now: Moment,
 ): Promise<void> => {
   const due = tonight(world, now).filter(({ state }) => state.is === 'due')
-  for (const notification of await registration.getNotifications()) {
-    const offer = offerIn(notification.data)
-    if (offer && !due.some(({ tank, night }) => tank.tank === offer.tank && night === offer.night)) notification.close()
-  }
+  await alone(async () => {
+    for (const notification of await registration.getNotifications()) {
+      const offer = offerIn(notification.data)
+      if (offer && !due.some(({ tank, night }) => tank.tank === offer.tank && night === offer.night))
+        notification.close()
+    }
+  })
 }
+
+/**
+ * One tab or worker at a time. A Chromium that is asked what is shown while another notification is on its way to the
+ * glass forgets that one's data, and a touch on its button then reaches nobody.
+ */
+const alone = <Value>(work: () => Promise<Value>): Promise<Value> =>
+  'locks' in navigator ? navigator.locks.request('smallhours-glass', work) : work()
 
 /** What a notification carries: an offer, nothing, or something an older version put there. */
 export const offerIn = (data: unknown): Offer | undefined => (isOffer(data) ? data : undefined)
