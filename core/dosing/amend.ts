@@ -12,9 +12,9 @@ import type { Stamp } from '../ledger/stamp.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { bandOf } from './band.ts'
 import type { DoseGiven, DoseGivenOffPlan, DoseSetAside, ServedAny, Taken } from './facts.ts'
-import { inOne, openings, partFor } from './give.ts'
+import { type DoseRefusal, inOne, openings, partFor, rangeRefusal, type SharedDoseAsked } from './give.ts'
 import { slipReadings } from './slip.ts'
-import type { DosingState } from './state.ts'
+import { type DosingState, marksOf } from './state.ts'
 
 type State = TankState & FoodState & DosingState & { readonly history: History<AnyFact> }
 type Dose = DoseGiven | DoseGivenOffPlan | DoseSetAside
@@ -27,6 +27,15 @@ export type AmendRefusal =
       readonly holds: Microlitres
       readonly asked: Microlitres
     }
+/** In the tank it is now said to have reached, it is asked about as a dose of that size would be. */
+export type OtherTankRefusal =
+  | AmendRefusal
+  | Extract<DoseRefusal, { readonly why: 'alreadyGiven' | 'aboveRange' | 'farAboveRange' }>
+type MoveAsked = {
+  readonly entry: Stamp
+  readonly from: TankId
+  readonly to: TankId
+} & Pick<SharedDoseAsked, 'again' | 'sure' | 'why'>
 export type Amended = readonly [EntryStruckOut, Dose]
 /** A sealed bottle that it turns out to have come from is open. */
 export type TakenUp = readonly (EntryStruckOut | BottleOpened | Dose)[]
@@ -57,11 +66,13 @@ const writtenAgain = (
 /** It went into another tank: both are reckoned again, the stock is as it was. */
 export const moveDose = (
   state: State,
-  { entry, from, to }: { readonly entry: Stamp; readonly from: TankId; readonly to: TankId },
+  { entry, from, to, ...told }: MoveAsked,
   now: Moment,
-): Result<Amended, AmendRefusal> => {
-  const dose = standing(state, entry)
-  if (!dose.ok) return dose
+): Result<Amended, OtherTankRefusal> => {
+  const found = standing(state, entry)
+  if (!found.ok) return found
+  const why = told.why ?? found.value.why
+  const dose = ok({ ...found.value, ...(why ? { why } : {}) })
   const tank = tankAt(state, to, dose.value.at)
   if (!tank || from === to || dose.value.served.every((part) => part.tank !== from))
     return refuse({ why: 'noSuchTank' })
@@ -72,11 +83,28 @@ export const moveDose = (
         : part,
   )
   const served = inOne(moved)
+  const part = served.find((other) => other.tank === to)
+  const asked = part && moveDoubt(state, dose.value, part, { entry, ...told }, now)
+  if (asked) return refuse(asked)
   return ok([
     { kind: 'entryStruckOut', at: now, target: entry, why: 'wrongTank' },
     // Set aside it stays: which tank it was says nothing of the bottle.
     dose.value.kind === 'doseSetAside' ? { ...dose.value, served } : writtenAgain(dose.value, served, dose.value.taken),
   ])
+}
+
+const moveDoubt = (
+  state: State,
+  { at, food, why }: Dose,
+  { tank, plan, night, amount }: ServedAny,
+  { entry, again, sure }: Omit<MoveAsked, 'from' | 'to'>,
+  now: Moment,
+): OtherTankRefusal | undefined => {
+  // A share of the same act is no other dose.
+  const before = plan && marksOf(state, plan, night).findLast((mark) => mark.what === 'given' && mark.entry !== entry)
+  if (before && !again) return { why: 'alreadyGiven', tank, night, mark: before }
+  const confirmed = { ...(sure === undefined ? {} : { sure }), ...(why === undefined ? {} : { why }) }
+  return rangeRefusal(state, { at, food, ...confirmed }, { tank, plan, amount }, now)
 }
 
 export type HowItWas =

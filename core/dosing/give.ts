@@ -43,13 +43,7 @@ export type DoseRefusal =
   /** The same touch twice on a wet screen. */
   | { readonly why: 'justRecorded'; readonly mark: NightMark }
   | { readonly why: 'alreadyGiven'; readonly tank: TankId; readonly night: Day; readonly mark: NightMark }
-  | {
-      readonly why: 'aboveRange' | 'farAboveRange'
-      readonly tank: TankId
-      readonly asked: Microlitres
-      readonly ratio: number
-      readonly top: number
-    }
+  | RangeRefusal
   | {
       readonly why: 'moreThanBottleHolds'
       readonly bottle: BottleId
@@ -57,6 +51,14 @@ export type DoseRefusal =
       readonly asked: Microlitres
     }
   | { readonly why: 'pastItsDay'; readonly lastGood: Day; readonly days: number }
+
+export type RangeRefusal = {
+  readonly why: 'aboveRange' | 'farAboveRange'
+  readonly tank: TankId
+  readonly asked: Microlitres
+  readonly ratio: number
+  readonly top: number
+}
 
 /** Two touches within this are one. */
 const doubleTouch = 5_000
@@ -139,6 +141,20 @@ const partRefusal = (
     const touch = Math.abs(asked.at - before.at) < doubleTouch
     return touch ? { why: 'justRecorded', mark: before } : { why: 'alreadyGiven', tank: id, night, mark: before }
   }
+  return rangeRefusal(state, asked, { tank: id, plan: planned, amount }, now)
+}
+
+/** What is asked of an amount that is more than its plan and above the range of the tank it is for. */
+export const rangeRefusal = (
+  state: State,
+  asked: Pick<SharedDoseAsked, 'at' | 'food' | 'sure' | 'why'>,
+  {
+    tank: id,
+    plan: planned,
+    amount,
+  }: { readonly tank: TankId; readonly plan: PlanId | undefined; readonly amount: Microlitres },
+  now: Moment,
+): RangeRefusal | undefined => {
   const tank = tankAt(state, id, asked.at)
   const food = foodAt(state, asked.food, asked.at)
   const top = tank && food && bandOf(tank, food)?.high

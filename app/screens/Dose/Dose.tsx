@@ -1,8 +1,9 @@
 /** A dose written down exactly: which tanks, from where, how much, when and why. For daylight, or for what a touch cannot say. */
 import { useState } from 'react'
-import { useLocation, useParams } from 'wouter'
+import { useParams } from 'wouter'
 import {
-  nightOf,
+  type Entry,
+  type Fact,
   type PlanId,
   type PlanMade,
   planAt,
@@ -12,10 +13,10 @@ import {
 } from '../../../core/index.ts'
 import { ButtonLink } from '../../parts/Actions.tsx'
 import { Empty } from '../../parts/Empty.tsx'
-import { Notice } from '../../parts/Notice.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { useReading } from '../useReading.ts'
 import { DoseForm } from './DoseForm.tsx'
+import { DoseNoted } from './DoseNoted.tsx'
 
 export const Dose = () => {
   const { plan: id } = useParams<{ plan: PlanId }>()
@@ -35,29 +36,24 @@ export const Dose = () => {
 
 const Known = ({ plan, tank }: { readonly plan: PlanMade; readonly tank: TankDescribed }) => {
   const reading = useReading()
-  const [, go] = useLocation()
-  const [noted, setNoted] = useState<string>()
-  const tonight = nightOf(reading.now, tank)
+  // Tonight shows the tank that is due next, which may be another one: what was noted is said here, where it was done.
+  const [noted, setNoted] = useState<readonly Entry<Fact>[]>()
   return (
-    <Page title="A dose" answer="What reached the water, from where, and when?">
-      {noted && (
-        <Notice>
-          <p>
-            <output>Noted. {noted}</output>
-          </p>
-          <ButtonLink kind="quiet" href="#/">
-            Back to Tonight
-          </ButtonLink>
-        </Notice>
+    <Page title="A dose" answer={noted ? 'It is in the diary.' : 'What reached the water, from where, and when?'}>
+      {noted ? (
+        <DoseNoted written={noted} reading={reading} onMore={() => setNoted(undefined)} />
+      ) : (
+        <DoseForm
+          plan={plan}
+          tank={tank}
+          tanks={tanksAt(reading.world, reading.now)}
+          reading={reading}
+          onNoted={(written) => {
+            setNoted(written)
+            document.documentElement.scrollTop = 0
+          }}
+        />
       )}
-      <DoseForm
-        plan={plan}
-        tank={tank}
-        tanks={tanksAt(reading.world, reading.now)}
-        reading={reading}
-        // Tonight says what is noted for tonight; of another night it would say nothing.
-        onNoted={(night, says) => (night === tonight ? go('/') : setNoted(says))}
-      />
     </Page>
   )
 }

@@ -1,6 +1,6 @@
 /** The questions, one under the other; what is refused is asked beside the button, and nothing typed is lost. */
 import { useState } from 'react'
-import type { BottleId, Day, DoseRefusal, Microlitres, PlanMade, TankDescribed } from '../../../core/index.ts'
+import type { BottleId, DoseRefusal, Entry, Fact, Microlitres, PlanMade, TankDescribed } from '../../../core/index.ts'
 import { Actions, Button, ButtonLink } from '../../parts/Actions.tsx'
 import { Form } from '../../parts/Form.tsx'
 import { Notice } from '../../parts/Notice.tsx'
@@ -8,7 +8,6 @@ import { useMatter } from '../../state/device.ts'
 import { useDraft } from '../../state/useDraft.ts'
 import { fromStorage, useRequest } from '../../state/useRequest.ts'
 import { doseWrongText } from '../../words/dose.ts'
-import { entryText } from '../../words/entries.ts'
 import { typedMillilitres } from '../../words/numbers.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { Refused } from '../Tonight/seldom/Refused.tsx'
@@ -28,7 +27,7 @@ type DoseFormProps = {
   readonly tank: TankDescribed
   readonly tanks: readonly TankDescribed[]
   readonly reading: Reading
-  readonly onNoted: (night: Day, says: string) => void
+  readonly onNoted: (written: readonly Entry<Fact>[]) => void
 }
 
 export const DoseForm = ({ plan, tank, tanks, reading, onNoted }: DoseFormProps) => {
@@ -52,7 +51,6 @@ export const DoseForm = ({ plan, tank, tanks, reading, onNoted }: DoseFormProps)
     const read = readDose(as, plan, world, now)
     setWrong(read.ok ? undefined : read.refusal)
     if (!read.ok) return
-    const { night } = read.value
     const written = await send((latest, at) => {
       // "Just now" is the moment of the touch, not of the minute shown.
       const dose = as.when === 'now' ? { ...read.value, at: at.now } : read.value
@@ -61,8 +59,7 @@ export const DoseForm = ({ plan, tank, tanks, reading, onNoted }: DoseFormProps)
     if (!written) return
     setTold({})
     await clear()
-    const last = written.at(-1)
-    onNoted(night, last ? entryText(last.fact, world, now, words) : '')
+    onNoted(written)
   }
   const instead = (changed: Partial<DoseFields>, confirmed: Confirmed = {}) => {
     type(changed)

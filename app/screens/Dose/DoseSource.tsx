@@ -57,7 +57,8 @@ export const DoseSource = ({ fields, change, plan, reading, wrong }: DosePartPro
             label="How much of that reached the water?"
             hint="The rest was thrown away: what has thawed is not frozen again."
             options={partOptions}
-            value={fields.part}
+            // An amount typed over the share is no part of these: none of them is true then.
+            value={Object.keys(fields.amounts).length > 0 ? null : fields.part}
             onChange={(part) => change({ part, amounts: {} })}
           />
         </>

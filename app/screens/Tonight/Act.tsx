@@ -78,7 +78,7 @@ const Trouble = ({ line, reader, dosing }: TroubleProps) => {
   const reading = { today: line.night, zone: line.tank.zone }
   const text = refusalText(refusal, reading)
   if (refusal.why === 'justRecorded') return <Notice>{text}</Notice>
-  if (!confirm || !dose || !isAsked(refusal))
+  if (!confirm || !isAsked(refusal))
     return (
       <Notice kind="refusal">
         <p>{text}</p>
@@ -97,6 +97,7 @@ const Trouble = ({ line, reader, dosing }: TroubleProps) => {
         ways={{
           onSure: (more) => void confirm(line, more),
           onBottle: (bottle) => {
+            if (!dose) return
             const taken = dose.taken.map((part) => (part.from === 'bottle' ? { ...part, bottle } : part))
             void confirm(line, {}, { ...dose, taken })
           },

@@ -1,7 +1,6 @@
 /** What can be done to a night's line, and what was just done. */
 import { useState } from 'react'
 import {
-  type AmendRefusal,
   type BottleChangeRefusal,
   type BottleId,
   type ChoiceRefusal,
@@ -17,20 +16,24 @@ import {
   type LotId,
   liquidGone,
   type Microlitres,
+  moveDose,
   type NightRefusal,
   type NightsCountRefusal,
+  type OtherTankRefusal,
   ok,
   type PlanId,
   partFor,
   portionsGone,
   type RoundRefusal,
   type Serving,
+  type Stamp,
   type StrikeRefusal,
   skipNight,
   strikeOut,
   type Taken,
   type TankId,
   type TonightLine,
+  writeAgain,
 } from '../../../core/index.ts'
 import { buzz } from '../../state/haptic.ts'
 import type { Ask } from '../../state/store.ts'
@@ -42,7 +45,7 @@ export type ActRefusal =
   | DoseRefusal
   | NightRefusal
   | StrikeRefusal
-  | AmendRefusal
+  | OtherTankRefusal
   | BottleChangeRefusal
   | CountRefusal
   | RoundRefusal
@@ -57,6 +60,8 @@ export type Dose = {
   readonly amount: Microlitres
   readonly shared?: { readonly tank: TankId; readonly amount: Microlitres }
 }
+/** A dose noted for a line's tank that went into another. */
+export type Move = { readonly entry: Stamp; readonly to: TankId }
 /** `plan` is the line it was done to; `back` takes it back where crossing out is not enough. */
 type Done = { readonly plan?: PlanId; readonly did: Did; readonly back?: Back }
 type Back = (written: readonly Entry<Fact>[]) => Ask<ActRefusal>
@@ -73,6 +78,16 @@ const crossOut: Back =
     return ok(facts)
   }
 
+/** A crossing-out cannot be crossed out: what stood before is written again. */
+const moveBack =
+  ({ entry }: Move): Back =>
+  (written) =>
+  (world, context) => {
+    const struck = crossOut(written.slice(-1))(world, context)
+    const again = writeAgain(world, entry)
+    return struck.ok && again.ok ? ok([...struck.value, ...again.value]) : struck.ok ? again : struck
+  }
+
 export const useDosing = () => {
   const { busy, refusal, send, reset } = useRequest<ActRefusal>()
   const undo = useUndo()
@@ -80,7 +95,7 @@ export const useDosing = () => {
   const [front, setFront] = useState<PlanId>()
   const [source, setSource] = useState<LotId | BottleId>()
   /** The dose a refusal is about, and what she has confirmed of it: it may be another one, and so much, and past its day. */
-  const [asked, setAsked] = useState<{ readonly dose: Dose; readonly told: Confirmed }>()
+  const [asked, setAsked] = useState<{ readonly about: Dose | Move; readonly told: Confirmed }>()
 
   const write = async (ask: Ask<ActRefusal>, done: Done) => {
     const written = await send(ask)
@@ -99,7 +114,7 @@ export const useDosing = () => {
     return write(ask, done)
   }
   const give = ({ plan: { plan, tank, food } }: TonightLine, dose: Dose, told: Confirmed = {}): Promise<void> => {
-    setAsked({ dose, told })
+    setAsked({ about: dose, told })
     const { taken, amount, shared } = dose
     const part = { tank, plan, amount }
     return write(
@@ -109,6 +124,14 @@ export const useDosing = () => {
       },
       { plan, did: 'dosed' },
     )
+  }
+  const moved = ({ plan: { plan, tank: from } }: TonightLine, move: Move, told: Confirmed = {}): Promise<void> => {
+    setAsked({ about: move, told })
+    return write((world, { now }) => moveDose(world, { ...move, from, ...told }, now), {
+      plan,
+      did: 'moved',
+      back: moveBack(move),
+    })
   }
   const acted = undo.until === null ? undefined : last
   return {
@@ -131,14 +154,18 @@ export const useDosing = () => {
     take: (serving: Serving) => setSource(comesFrom(serving.taken)),
     record,
     give,
+    moved,
     /** What the screen showed; undefined: from something not on record. */
     dosed: (line: TonightLine, serving: Serving | undefined, told: Confirmed = {}) =>
       give(line, { taken: serving ? [serving.taken] : [], amount: serving?.amount ?? line.plan.amount }, told),
     /** Asked about it, she says that it is so, or how it was. */
     confirm:
       asked &&
-      ((line: TonightLine, more: Confirmed, dose: Dose = asked.dose) => give(line, dose, { ...asked.told, ...more })),
-    dose: asked?.dose,
+      ((line: TonightLine, more: Confirmed, about = asked.about) => {
+        const told = { ...asked.told, ...more }
+        return 'entry' in about ? moved(line, about, told) : give(line, about, told)
+      }),
+    dose: asked && 'taken' in asked.about ? asked.about : undefined,
     skipped: ({ plan: { plan } }: TonightLine) =>
       record((world, { now }) => skipNight(world, { plan }, now), { plan, did: 'skipped' }),
     unknown: ({ plan: { plan } }: TonightLine) =>

@@ -1,6 +1,6 @@
 /** Doses put right, and shares that name a tank twice. Counts by hand. */
 import { expect, test } from 'vitest'
-import { giveShared, moveDose, type PlanId, type Stamp } from '../../../core/index.ts'
+import { doseMarks, giveShared, moveDose, type PlanId, type Stamp } from '../../../core/index.ts'
 import { at, given, refusalOf } from '../../support/given.ts'
 import {
   blueClip,
@@ -55,15 +55,43 @@ test('into a tank without a plan it is a dose off plan; from a tank that had non
   const move = (from: typeof cockle, to: typeof cockle) => moveDose(book.world(), { entry, from, to }, later)
   expect(refusalOf(move(cockle, longGallery))).toEqual({ why: 'noSuchTank' })
   expect(refusalOf(move(longGallery, longGallery))).toEqual({ why: 'noSuchTank' })
-  book.does(() => move(longGallery, limpetShelf))
+  const sure = { entry, from: longGallery, to: limpetShelf, sure: true }
+  book.does((world) => moveDose(world, sure, later))
   expect(book.entries().at(-1)?.fact).toMatchObject({ kind: 'doseGivenOffPlan', served: [{ tank: limpetShelf }] })
+})
+
+test('a dose put into a tank that it is too much for is asked about as one of that size, and bears its mark there', () => {
+  const book = begun()
+  const entry = first(book.does(dose(evening)))
+  const move = { entry, from: longGallery, to: limpetShelf }
+  const amended = (told: { sure?: boolean; why?: string }) => moveDose(book.world(), { ...move, ...told }, later)
+  // 45 US gal of 1 to 2 mL for 200: the top is 0.45 mL, and 1 mL is 2.2 times that.
+  expect(refusalOf(amended({}))).toMatchObject({ why: 'aboveRange', tank: limpetShelf, asked: 1000, top: 450 })
+  book.does(() => amended({ sure: true, why: 'rich' }))
+  const fact = book.entries().at(-1)?.fact
+  if (fact?.kind !== 'doseGivenOffPlan') throw new Error('it was not moved')
+  expect(fact.why).toBe('rich')
+  expect(doseMarks(book.world(), fact).above).toBeCloseTo(1 / 0.45, 3)
+})
+
+test('into a tank that had its dose of the night already it is another one, and asked about', () => {
+  const book = begun()
+  const entry = first(book.does(dose(evening)))
+  book.does(dose(evening, { plan: cocklePlan }))
+  const move = { entry, from: longGallery, to: cockle }
+  expect(refusalOf(moveDose(book.world(), move, later))).toMatchObject({ why: 'alreadyGiven', tank: cockle })
+  book.does((world) => moveDose(world, { ...move, again: true }, later))
+  expect(lineOf(book.world(), later).state.is).toBe('due')
 })
 
 test('a dose set aside stays set aside when its tank is put right: the bottle is not driven below nothing', () => {
   const book = begun()
   const asked = { taken: [{ from: 'bottle', bottle: firstBottle, amount: mL(1000) }], amount: mL(1000) } as const
   const entry = first(book.does(dose(evening, { ...asked, sure: true, why: 'the whole jug' })))
-  book.does((world) => moveDose(world, { entry, from: longGallery, to: cockle }, later))
+  const move = { entry, from: longGallery, to: cockle }
+  // A thousand millilitres is far above any of the two ranges: its word of why is there already, and she is asked.
+  expect(refusalOf(moveDose(book.world(), move, later))).toMatchObject({ why: 'farAboveRange', tank: cockle })
+  book.does((world) => moveDose(world, { ...move, sure: true }, later))
   const world = book.world()
   expect(world.bottles.get(firstBottle)?.left).toBe(96_000)
   expect(world.oddities).toMatchObject([{ what: 'doseSetAside', entries: [book.entries().at(-1)?.id] }])

@@ -130,7 +130,7 @@ test('a dose that went into another tank changes neither lot nor bottle', () => 
     const before = stock(book.world())
     const entry = stamps.at(-1)
     if (!entry) throw new Error('nothing was written')
-    book.does((world) => moveDose(world, { entry, from: line.tank.tank, to: cockle }, now))
+    book.does((world) => moveDose(world, { entry, from: line.tank.tank, to: cockle, sure: true, why: 'rich' }, now))
     expect(stock(book.world())).toBe(before)
     cases.note('moved')
   })

@@ -1,5 +1,5 @@
 /** The last dose noted tonight, for this tank: put right where it was done. */
-import { finishBottle, moveDose, strikeOut, type TonightLine, tanksAt, writeAgain } from '../../../../core/index.ts'
+import { finishBottle, strikeOut, type TonightLine, tanksAt, writeAgain } from '../../../../core/index.ts'
 import { Actions, Button } from '../../../parts/Actions.tsx'
 import { tankName } from '../../../words/names.ts'
 import type { Reading } from '../../useReading.ts'
@@ -53,17 +53,7 @@ export const PutRight = ({ line, reading, dosing }: PutRightProps) => {
           key={other}
           kind="quiet"
           waiting={dosing.busy}
-          onAct={() =>
-            void dosing.record(
-              (latest, at) => moveDose(latest, { entry: mark.entry, from: tank.tank, to: other }, at.now),
-              {
-                plan: plan.plan,
-                did: 'moved',
-                back: (written) => (latest, at) =>
-                  moveDose(latest, { entry: written.at(-1)?.id ?? mark.entry, from: other, to: tank.tank }, at.now),
-              },
-            )
-          }
+          onAct={() => void dosing.moved(line, { entry: mark.entry, to: other })}
         >
           Wrong tank: it went into {tankName(world, other, now)}
         </Button>
