@@ -20,7 +20,17 @@ export const movedWords = (count: number, left: number, to: string): string => {
     ? `${going}.`
     : `${going}; ${number(left - count)} ${left - count === 1 ? 'stays' : 'stay'} here.`
 }
-export const standsWords = (to: string): string => `It stands in ${to.trim()} now.`
+/** "Moved: 5 portions to kitchen freezer; 26 stay here." */
+export const haveMovedWords = (count: number, left: number, to: string): string => {
+  const stay = left - count
+  return `Moved: ${portions(count)} to ${to.trim() || 'another door'}${stay > 0 ? `; ${number(stay)} ${stay === 1 ? 'stays' : 'stay'} here` : ''}.`
+}
+/** "Given away: 12 portions, to Sam; 14 stay here." */
+export const givenWords = (count: number, left: number, to: string): string => {
+  const stay = left - count
+  return `Given away: ${portions(count)}${to === '' ? '' : `, to ${to}`}; ${stay === 0 ? 'none' : number(stay)} ${stay === 1 ? 'stays' : 'stay'} here.`
+}
+export const standsWords = (to: string): string => `Moved: it stands in ${to.trim()} now.`
 export const leavesWords = (left: number): string => `That leaves ${portions(left)}.`
 export const comesToWords = (all: number): string => `That makes ${portions(all)}.`
 
@@ -36,6 +46,12 @@ export const firstWords: Record<FirstBecause, string> = {
   fewest: 'it has the fewest left',
   oldest: 'it is the oldest',
 }
+
+/** Said where a deed has changed it: "These are to be taken first now: it has the fewest left." */
+export const turnWords = (isFirst: boolean, because: FirstBecause | undefined): string =>
+  isFirst
+    ? `These are to be taken first now${because ? `: ${firstWords[because]}` : ''}.`
+    : 'Others are to be taken first now.'
 
 const wellName = (well: number, columns: number): string =>
   `row ${Math.floor(well / columns) + 1}, well ${(well % columns) + 1}`

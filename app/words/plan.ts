@@ -15,6 +15,10 @@ import { everyNights } from './entries.ts'
 import { list } from './list.ts'
 import { capital, inWords, millilitreRange, millilitres, times, water } from './numbers.ts'
 
+/** Two may share a name, but not unseen. */
+export const nameTakenWords = (name: string): string =>
+  `There is a tank called ${name} already. On Tonight only the name tells them apart.`
+
 /** "about 400 litres". */
 export const howMuch = (amount: WaterAmount | undefined, roughly: boolean): string =>
   amount ? `${roughly ? 'about ' : ''}${water(amount)}` : 'volume not known'

@@ -77,6 +77,24 @@ test('a bottle begun already is recorded, frozen and counted: one story, told wi
   await press('Save the count')
   await screen.findByText(/^123 portions left/)
   expect(currentWorld().history.all.at(-1)?.fact).toMatchObject({ kind: 'portionsCounted', book: 125, why: 'broken' })
+
+  // A wet thumb throws away one; all of them is a choice of its own.
+  await userEvent.click(screen.getByText('Throw away'))
+  await screen.findByRole('button', { name: 'Throw away 1 portion' })
+  await press('All 123 portions')
+  await screen.findByRole('button', { name: 'Throw away 123 portions' })
+
+  await userEvent.click(screen.getByText('Give some away'))
+  const giving = screen.getByLabelText('To whom?').closest('details')
+  if (!giving) throw new Error('giving away stands in no fold')
+  const many = within(giving).getByLabelText('How many?')
+  await userEvent.clear(many)
+  await userEvent.type(many, '12')
+  await press('Give 12 portions away')
+  await screen.findByText('Given away: 12 portions; 111 stay here.')
+  await press('Undo')
+  await screen.findByText(/^123 portions left/)
+  expect([...currentWorld().lots.values()].map(({ left: there }) => there)).toEqual([123])
 }, 30_000)
 
 test('portions she has already need a month, and no bottle is invented', async () => {

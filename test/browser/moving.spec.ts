@@ -21,6 +21,7 @@ test('five of the boathouse portions go to the kitchen: 27 there, 26 left, 53 as
   await expect(page.getByLabel('The mark of the part that moves')).toHaveValue('blue clip, part 2')
   await expect(said(page, '5 portions go to kitchen freezer; 26 stay here.')).toBeVisible()
   await page.getByRole('button', { name: 'Move them' }).click()
+  await expect(said(page, 'Moved: 5 portions to kitchen freezer; 26 stay here.')).toBeVisible()
   await expect(answer(page)).toContainText(/26\sportions left/)
 
   await go(page, '/food')
@@ -147,6 +148,7 @@ test('what there is of a food that was crossed out is still on its shelf and can
   await page.getByRole('link', { name: 'redclip' }).click()
   await expect(answer(page)).toContainText(/12\sportions of a food not on record/)
   await fold(page, 'Throw away')
+  await page.getByRole('button', { name: /^All 12/ }).click()
   await page.getByRole('button', { name: /^Throw away 12/ }).click()
   await expect(answer(page)).toContainText(/^0\sportions/)
 })

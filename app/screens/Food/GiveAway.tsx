@@ -6,7 +6,7 @@ import { CountField } from '../../parts/CountField.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { useDraft } from '../../state/useDraft.ts'
-import { leavesWords } from '../../words/moving.ts'
+import { givenWords, leavesWords } from '../../words/moving.ts'
 import { portions } from '../../words/numbers.ts'
 import type { LotDeedProps } from './LotActs.tsx'
 import { Refused } from './Refused.tsx'
@@ -18,9 +18,9 @@ export const GiveAway = ({ lot, onDone }: LotDeedProps) => {
     <MoreExact key={times} label="Give some away">
       <Panel
         lot={lot}
-        onDone={(says) => {
+        onDone={(...done) => {
           setTimes(times + 1)
-          onDone(says)
+          onDone(...done)
         }}
       />
     </MoreExact>
@@ -55,7 +55,7 @@ const Panel = ({ lot, onDone }: LotDeedProps) => {
     })
     if (!given || count === null) return
     await clear()
-    onDone(leavesWords(left - count))
+    onDone(givenWords(count, left, to), given)
   }
   return (
     <div className="food-act">

@@ -1,5 +1,5 @@
 /** At the freezer, door open, wet hands: counting, losing, throwing away, finding. */
-import { type Lot, portionsFound, portionsGone, portionsLeft } from '../../../core/index.ts'
+import { type Entry, type Fact, type Lot, portionsFound, portionsGone, portionsLeft } from '../../../core/index.ts'
 import { comesToWords, leavesWords } from '../../words/moving.ts'
 import { portions } from '../../words/numbers.ts'
 import { CountAgain } from './CountAgain.tsx'
@@ -8,7 +8,9 @@ import { GiveAway } from './GiveAway.tsx'
 import { LotMove } from './LotMove.tsx'
 import { placed } from './useAct.ts'
 
-export type LotDeedProps = { readonly lot: Lot; readonly onDone: (says: string) => void }
+/** What was done, in words, and where a touch can take it back, what was written for it. */
+export type Done = (says: string, written?: readonly Entry<Fact>[]) => void
+export type LotDeedProps = { readonly lot: Lot; readonly onDone: Done }
 
 export const LotActs = ({ lot, onDone }: LotDeedProps) => {
   const { id } = lot
@@ -35,8 +37,9 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
           <CountDeed
             label="Throw away"
             question="How many?"
-            start={left}
+            start={1}
             most={left}
+            all={`All ${portions(left)}`}
             reasons={['pastItsDay', 'thawed', 'smelt']}
             act={(count) => `Throw away ${portions(count)}`}
             after={(count) => leavesWords(left - count)}

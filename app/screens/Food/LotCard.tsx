@@ -24,15 +24,16 @@ import { keepingWords, placeName } from '../../words/names.ts'
 import { capital, millilitres, number, portions } from '../../words/numbers.ts'
 import { useReading } from '../useReading.ts'
 import { BagLabel } from './BagLabel.tsx'
-import { LotActs } from './LotActs.tsx'
+import { type Done, LotActs } from './LotActs.tsx'
 import { LotTrays } from './LotTrays.tsx'
 import { NotHere } from './NotHere.tsx'
+import { SaidAndUndo, type SaidDone } from './SaidAndUndo.tsx'
 import { UnknownLot } from './UnknownFood.tsx'
 
 export const LotCard = ({ id }: { readonly id: LotId }) => {
   const reading = useReading()
   const { world, now, today } = reading
-  const [said, setSaid] = useState('')
+  const [said, setSaid] = useState<SaidDone>()
   const lot = world.lots.get(id)
   const food = lot && foodAt(world, lot.made.food, now)
   if (!lot) return <NotHere title="Portions" says="These portions are not on record." />
@@ -47,30 +48,39 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
     ({ servings: [next] }) => next?.taken.from === 'portions' && next.taken.lot === id,
   )
   const because = first && whyFirst(first.servings)
-  const takeFirst = `Take this first${because ? `: ${firstWords[because]}` : ''}.`
+  const done: Done = (says, written = []) => setSaid({ says, written, wasFirst: first !== undefined })
   const facts = [
     { term: 'Food', fact: food.name, note: `${millilitres(each)} in each.` },
     { term: 'Where', fact: placeName(world, lot.place, now) },
     { term: 'Made', fact: portions(made), note: `${capital(frozenWords(lot, today))}.` },
     { term: 'Good frozen until', fact: lastGood ? dayInFull(lastGood) : 'no promise', note: `${status}.` },
+    ...(first
+      ? [
+          {
+            term: 'Their turn',
+            fact: 'Take this first',
+            ...(because ? { note: `${capital(firstWords[because])}.` } : {}),
+          },
+        ]
+      : []),
     { term: 'Fed so far', fact: number(lot.fed) },
     ...(lot.gone > 0 ? [{ term: 'Lost, thrown or given away', fact: number(lot.gone) }] : []),
   ]
   const about = lot.made.kind === 'portionsOnHand' && lot.made.about
   return (
-    <Page
-      title={mark}
-      answer={
-        left === 0
-          ? 'No portions left in here.'
-          : `${leftWords(left, cover, lastGood, today)}${first ? ` ${takeFirst}` : ''}`
-      }
-    >
+    <Page title={mark} answer={left === 0 ? 'No portions left in here.' : leftWords(left, cover, lastGood, today)}>
       <div>
-        <output className="said">{said}</output>
-        <LotTrays lot={lot} onDone={setSaid} />
+        <LotTrays lot={lot} onDone={done} />
+        {/* Beside the deeds, and their turn further down: an answer that grew above the thumb would move the page under it. */}
+        <SaidAndUndo
+          said={said}
+          isFirst={first !== undefined}
+          because={because}
+          reading={reading}
+          onUndone={() => setSaid(undefined)}
+        />
       </div>
-      <LotActs lot={lot} onDone={setSaid} />
+      <LotActs lot={lot} onDone={done} />
       <Section title="About these portions">
         <Facts facts={facts} />
         <MoreExact label="What to write on the bag">

@@ -8,7 +8,7 @@ import { Field } from '../../parts/Field.tsx'
 import { Form } from '../../parts/Form.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { useDraft } from '../../state/useDraft.ts'
-import { movedWords } from '../../words/moving.ts'
+import { haveMovedWords, movedWords } from '../../words/moving.ts'
 import { portions } from '../../words/numbers.ts'
 import { useReading } from '../useReading.ts'
 import type { LotDeedProps } from './LotActs.tsx'
@@ -23,9 +23,9 @@ export const LotMove = ({ lot, onDone }: LotDeedProps) => {
     <MoreExact key={times} label="Move to another door">
       <MoveForm
         lot={lot}
-        onDone={(says) => {
+        onDone={(...done) => {
           setTimes(times + 1)
-          onDone(says)
+          onDone(...done)
         }}
       />
     </MoreExact>
@@ -62,9 +62,10 @@ const MoveForm = ({ lot, onDone }: LotDeedProps) => {
   const to = placeAt(world, fields.place as PlaceId, now)?.name ?? fields.placeName
   const says = part && movedWords(part.count, left, to)
   const save = async () => {
-    if (!(await act.send(moveLot(asked, lot.id)))) return
+    const written = await act.send(moveLot(asked, lot.id))
+    if (!written) return
     await clear()
-    if (says) onDone(says)
+    if (part) onDone(haveMovedWords(part.count, left, to), written)
   }
   return (
     <Form onSend={save}>

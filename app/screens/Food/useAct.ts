@@ -1,6 +1,6 @@
 /** What every form of the food room shares: one request at a time, and its refusal beside the field it concerns. */
 import type { Moment, Result, World } from '../../../core/index.ts'
-import { type Fact, ok, refuse } from '../../../core/index.ts'
+import { type Entry, type Fact, ok, refuse } from '../../../core/index.ts'
 import { useRequest } from '../../state/useRequest.ts'
 import { type FieldRefusal, fieldText } from '../../words/foodRefusals.ts'
 import { useReading } from '../useReading.ts'
@@ -22,8 +22,8 @@ export const placed = <Value>(
 
 export type Act = {
   readonly busy: boolean
-  /** Answers whether it is on disk. */
-  readonly send: (ask: FormAsk) => Promise<boolean>
+  /** Answers what is on disk now; undefined where it was refused. */
+  readonly send: (ask: FormAsk) => Promise<readonly Entry<Fact>[] | undefined>
   readonly reset: () => void
   readonly refusal: FieldRefusal | undefined
   /** The sentence for a field, if it is the one at fault. */
@@ -37,7 +37,7 @@ export const useAct = (): Act => {
   return {
     busy,
     reset,
-    send: async (ask) => (await send(ask)) !== undefined,
+    send,
     refusal: found?.refusal,
     wrong: (field) => (found && found.at === field ? fieldText(found.refusal, reading) : undefined),
   }

@@ -1,7 +1,17 @@
 /** A tank, new or described again. */
 import { useState } from 'react'
 import { useLocation, useParams } from 'wouter'
-import { inForce, ok, retireTank, type TankId, tankKept } from '../../../core/index.ts'
+import {
+  freeName,
+  inForce,
+  nameTaken,
+  ok,
+  refuse,
+  retireTank,
+  type TankId,
+  tankKept,
+  tanksAt,
+} from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { ClockField } from '../../parts/ClockField.tsx'
 import { Field } from '../../parts/Field.tsx'
@@ -12,14 +22,25 @@ import { Page } from '../../parts/Page.tsx'
 import { now as nowIs, phoneZone } from '../../state/clock.ts'
 import { newId } from '../../state/ids.ts'
 import { useDraft } from '../../state/useDraft.ts'
-import { useRequest } from '../../state/useRequest.ts'
+import { fromStorage, useRequest } from '../../state/useRequest.ts'
+import { nameTakenWords } from '../../words/plan.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { Ending } from '../Ending.tsx'
 import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
 import { ExactFields } from './ExactFields.tsx'
-import { type FieldRefusal, fieldsOf, newTankFields, readTank, type TankField, type TankFields } from './tankFields.ts'
+import {
+  type FieldRefusal,
+  fieldsOf,
+  newTankFields,
+  readTank,
+  type TankField,
+  type TankFields,
+  usualName,
+} from './tankFields.ts'
 import { WaterQuestion } from './WaterQuestion.tsx'
+
+type NameTaken = { readonly why: 'nameTaken'; readonly name: string }
 
 export const TankForm = () => {
   const { id } = useParams<{ id: TankId }>()
@@ -34,25 +55,36 @@ export const TankForm = () => {
     restoredFrom,
   } = useDraft(`tank/${id}`, {
     tank: known?.tank ?? newId<TankId>(),
-    ...(known ? fieldsOf(known) : newTankFields(phoneZone())),
+    ...(known ? fieldsOf(known) : newTankFields(phoneZone(), freeName(reading.world, id, usualName, reading.now))),
   })
-  const { busy, refusal: stopped, send } = useRequest<never>()
+  // With one tank its name goes without saying.
+  const askName = known !== undefined || tanksAt(reading.world, reading.now).length > 0
+  const { busy, refusal: stopped, send, reset } = useRequest<NameTaken>()
   const [wrong, setWrong] = useState<FieldRefusal<TankField>>()
 
   const change = (changed: Partial<TankFields>) => {
     setWrong(undefined)
+    reset()
     type(changed)
   }
-  const save = async () => {
+  const save = async (alike = false) => {
     const read = readTank(fields.tank, fields, nowIs())
     setWrong(read.ok ? undefined : read.refusal)
     if (!read.ok) return
     const [described] = read.value
-    const written = await send((_, { now }) => ok([{ ...described, at: now }]))
+    const { tank, name } = described
+    // What stands under this name already was decided then.
+    const decided = alike || (kept !== undefined && kept.name === name)
+    const written = await send((world, { now }) =>
+      !decided && nameTaken(world, tank, name, now)
+        ? refuse({ why: 'nameTaken', name })
+        : ok([{ ...described, at: now }]),
+    )
     if (!written) return
     await clear()
     go('/water')
   }
+  const taken = stopped?.why === 'nameTaken' ? stopped : undefined
   const shared = { fields, change, refusal: wrong, reading }
   return (
     <Page
@@ -63,9 +95,21 @@ export const TankForm = () => {
           : 'How much water, and when do the lights go out?'
       }
     >
-      <Form onSend={save}>
+      <Form onSend={() => save()}>
         <Unfinished since={restoredFrom} zone={reading.zone} today={reading.today} onFresh={() => void clear()} />
-        {known && <Field label="Name" value={fields.name} onChange={(name) => change({ name })} />}
+        {askName && (
+          <Field
+            label={known ? 'Name' : 'What do you call it?'}
+            value={fields.name}
+            onChange={(name) => change({ name })}
+            error={taken && nameTakenWords(taken.name)}
+          />
+        )}
+        {taken && (
+          <Button kind="quiet" waiting={busy} onAct={() => void save(true)}>
+            Both go by that name
+          </Button>
+        )}
         <WaterQuestion {...shared} />
         <ClockField
           label="When do the lights go out?"
@@ -74,9 +118,9 @@ export const TankForm = () => {
           error={wrong?.field === 'lightsOut' ? refusalText(wrong.refusal, reading) : undefined}
         />
         <MoreExact label="Make it more exact" open={exactField(wrong)}>
-          <ExactFields {...shared} named={known !== undefined} />
+          <ExactFields {...shared} named={askName} />
         </MoreExact>
-        {stopped && <Notice kind="refusal">{refusalText(stopped, reading)}</Notice>}
+        {stopped && fromStorage(stopped) && <Notice kind="refusal">{refusalText(stopped, reading)}</Notice>}
         <Actions>
           <Button submit waiting={busy}>
             {known && !kept ? 'Save and bring it back' : 'Save'}

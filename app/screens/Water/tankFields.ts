@@ -46,8 +46,11 @@ export type TankFields = {
 export type TankField = Exclude<keyof TankFields, 'about' | 'vastIsRight' | 'doseBy' | 'form'>
 export type FieldRefusal<Field> = { readonly field: Field; readonly refusal: AnyRefusal }
 
-export const newTankFields = (zone: Zone): TankFields => ({
-  name: 'Tank',
+/** What a tank is called that was given no name. */
+export const usualName = 'Tank'
+
+export const newTankFields = (zone: Zone, name = usualName): TankFields => ({
+  name,
   volume: '',
   unit: undefined,
   about: true,
@@ -173,7 +176,7 @@ export const readTank = (tank: TankId, fields: TankFields, now: Moment): Read<re
   const mark = at('mark', readMillilitres(fields.mark))
   if (!mark.ok) return mark
   const { zone, lightsOut } = fields
-  const name = fields.name.trim() || 'Tank'
+  const name = fields.name.trim() || usualName
   const asked = { tank, name, water: water.value, zone, lightsOut, pipetteMark: mark.value }
   const described = describeTank(asked, now)
   return described.ok ? described : refuse({ field: fieldOf[described.refusal.why], refusal: described.refusal })
