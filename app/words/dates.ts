@@ -36,7 +36,8 @@ export const dayOfMonth = (day: Day): string => `${Number(day.slice(8))}\u00a0${
 /** "5 January 2027": for an echo, where the year is half of what is being checked. */
 export const dayInFull = (day: Day): string => `${dayOfMonth(day)} ${yearOf(day)}`
 /** Beneath a field of digits, which two countries read in two orders; undefined while no day stands there. */
-export const dayEcho = (typed: string): string | undefined => (isDay(typed) ? dayInFull(typed) : undefined)
+export const dayEcho = (typed: string): string | undefined =>
+  isDay(typed) ? `${weekday(typed)}, ${dayInFull(typed)}` : undefined
 /** "5 March", with the year where it is not this one. */
 export const dayWords = (day: Day, today: Day): string =>
   yearOf(day) === yearOf(today) ? dayOfMonth(day) : dayInFull(day)

@@ -24,7 +24,7 @@ export const tankFitWords = (
       perDose * each === dose ? '' : ` (${millilitres(perDose * each)}; the plan says ${millilitres(dose)})`
     }.`
   const smaller = fit.well ? `take ${millilitres(fit.well)} wells` : 'make portions smaller than any usual well'
-  return `${tank}: one portion is ${times(fit.ratio)} the top of the label’s range. You can ${smaller}, thin it with clean salt water, or share one portion between tanks the same night.`
+  return `${tank}: one portion is ${times(fit.ratio)} the top of the range for it. You can ${smaller}, thin it with clean salt water, or share one portion between tanks the same night.`
 }
 
 /** "tray bag 3": the next number free. */

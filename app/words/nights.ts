@@ -37,9 +37,9 @@ export const countedWords = (used: number): string =>
     ? 'As the book says: nothing was given on those nights.'
     : `${capital(inWords(used))} fewer than the book says: ${used === 1 ? 'it was' : 'they were'} given on those nights.`
 
-/** "2 mL is over the label’s range. Next: 14 June instead of 12 June." */
+/** "2 mL is over the range for this tank. As it stands, the next dose waits until 14 June instead of 12 June." */
 export const overfedWords = ({ total, suggested, usual }: Overfed): string =>
-  `${millilitres(total)} is over the label’s range. Next: ${dayOfMonth(suggested)} instead of ${dayOfMonth(usual)}. See in the morning whether the water is clear.`
+  `${millilitres(total)} is over the range for this tank. As it stands, the next dose waits until ${dayOfMonth(suggested)} instead of ${dayOfMonth(usual)}. See in the morning whether the water is clear.`
 
 /** A whole bottle knocked in. Common practice, no source; short, and never in the way. */
 export const farTooMuchWords =

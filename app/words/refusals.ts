@@ -105,7 +105,7 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
     case 'bandUpsideDown':
       return `The low end, ${millilitres(refusal.low)}, is above the high end, ${millilitres(refusal.high)}.`
     case 'bandEmpty':
-      return 'The label’s range needs more than 0 mL, for more than 0 of water.'
+      return 'The range needs more than 0 mL, for more than 0 of water.'
     case 'lifeOutOfRange':
       return `${number(refusal.asked.count)} ${refusal.asked.unit} in the ${refusal.which}? It has to be a whole number from 1 to ${number(refusal.most)}.`
     case 'nightsOutOfRange':

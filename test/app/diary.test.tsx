@@ -198,10 +198,10 @@ const lineWith = (text: RegExp): HTMLElement => {
 test('an entry is crossed out after one question, stays readable, and a change of mind costs nothing', async () => {
   render(<Diary />)
   expect(screen.getByText(/^Last, 5 March, 21:42: Skipped Thursday night/)).toBeTruthy()
-  await userEvent.click(within(lineWith(/^Skipped/)).getByRole('button', { name: /^Undo/ }))
+  await userEvent.click(within(lineWith(/^Skipped/)).getByRole('button', { name: /^Cross out/ }))
   await userEvent.click(within(lineWith(/^Skipped/)).getByRole('button', { name: 'Keep it' }))
   expect(currentWorld().history.struck.size).toBe(0)
-  await userEvent.click(within(lineWith(/^Skipped/)).getByRole('button', { name: /^Undo/ }))
+  await userEvent.click(within(lineWith(/^Skipped/)).getByRole('button', { name: /^Cross out/ }))
   await userEvent.click(screen.getByRole('button', { name: 'something else' }))
   await userEvent.type(screen.getByLabelText('In your own words'), 'she was asleep')
   await userEvent.click(screen.getByRole('button', { name: 'it did not happen' }))

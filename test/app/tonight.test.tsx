@@ -64,10 +64,12 @@ test('another one in the same night is asked about, and noted', async () => {
   await screen.findByText('Noted: dosed.')
   expect(currentWorld().lots.get(blueClip)?.left).toBe(15)
   expect(currentWorld().nights.get(greenPlan)?.get(day('2027-01-06'))).toHaveLength(2)
-  await screen.findByText(/^2.4.mL is over the label’s range\. Next: 10.January instead of 8.January\./)
+  await screen.findByText(
+    /^2.4.mL is over the range for this tank\. As it stands, the next dose waits until 10.January instead of 8.January\./,
+  )
   await press(/^Keep 8.January$/)
   await screen.findByText('Noted.')
-  expect(screen.queryByText(/is over the label’s range/)).toBeNull()
+  expect(screen.queryByText(/is over the range for this tank/)).toBeNull()
   expect(currentWorld().history.all.at(-1)?.fact).toMatchObject({ kind: 'nextNightChosen', next: '2027-01-08' })
 })
 

@@ -58,7 +58,7 @@ test('both happened: two doses stay, and the answer can be taken back from the d
   await go(page, '/diary')
   await expect(questions(page)).toBeHidden()
   const answered = page.locator('.diary-book .line').filter({ hasText: 'Looked at a question (logged twice)' })
-  await answered.getByRole('button', { name: /^Undo/ }).click()
+  await answered.getByRole('button', { name: /^Cross out/ }).click()
   await expect(answered).toContainText('The question will be asked again.')
   await answered.getByRole('button', { name: 'Cross it out' }).click()
   await expect(questions(page)).toContainText('Logged twice?')

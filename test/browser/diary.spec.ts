@@ -97,7 +97,7 @@ test('crossing out asks once, takes her own reason, and stays readable with who 
   const last = lines(page)
     .filter({ hasText: /Gave Long Gallery/ })
     .first()
-  await last.getByRole('button', { name: /^Undo/ }).click()
+  await last.getByRole('button', { name: /^Cross out/ }).click()
   await last.getByRole('button', { name: 'something else' }).click()
   await last.getByLabel('In your own words').fill('the net was in the way')
   await last.getByRole('button', { name: 'Cross it out' }).click()

@@ -126,7 +126,7 @@ test('two inside the range are no event', async ({ context }) => {
   await somethingElse(page)
   await press(page, 'Gave two')
   await expect(answer(page)).toContainText(/Done for Wednesday night: 2\smL at 20:30\. Next: Friday night/)
-  await expect(page.getByText(/over the label’s range/)).toHaveCount(0)
+  await expect(page.getByText(/over the range for this tank/)).toHaveCount(0)
 })
 
 test('two above the range: said once, the next night waits, and she may keep it', async ({ context }) => {
@@ -144,7 +144,7 @@ test('two above the range: said once, the next night waits, and she may keep it'
 test('half of one, the rest into the other tank the same night: one portion, one entry', async ({ context }) => {
   const page = await inside(await openApp(context), 'twoTanks')
   await somethingElse(page)
-  await press(page, 'Gave half of it')
+  await press(page, 'Shared over two tanks, or gave half')
   await press(page, /^The rest went into Cockle/)
   const [last] = await diary(page)
   expect(last).toContain('Gave Long Gallery 0.5 mL of Green food and Cockle 0.5 mL of Green food: 1 portion')

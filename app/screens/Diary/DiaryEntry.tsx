@@ -45,7 +45,7 @@ const Entry = ({ line: { entry, struck }, reading, phones }: DiaryEntryProps) =>
             {fact.kind === 'noteWritten' && (
               <LinkButton onAct={() => setAsked('putRight')}>Put it right{spoken}</LinkButton>
             )}
-            <LinkButton onAct={() => setAsked('undo')}>Undo{spoken}</LinkButton>
+            <LinkButton onAct={() => setAsked('undo')}>Cross out{spoken}</LinkButton>
           </div>
         )}
       </div>

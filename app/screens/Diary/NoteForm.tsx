@@ -4,7 +4,7 @@ import { Chips } from '../../parts/Chips.tsx'
 import { ClockField } from '../../parts/ClockField.tsx'
 import { DayField } from '../../parts/DayField.tsx'
 import { Field } from '../../parts/Field.tsx'
-import { dayInFull } from '../../words/dates.ts'
+import { dayEcho } from '../../words/dates.ts'
 import { tankName } from '../../words/names.ts'
 import { refusalText } from '../../words/refusals.ts'
 import type { Reading } from '../useReading.ts'
@@ -49,7 +49,7 @@ export const NoteForm = ({ fields, refusal, reading, onChange }: NoteFormProps) 
         value={fields.day}
         latest={today}
         onChange={(typed) => onChange({ day: typed })}
-        echo={dayInFull(day)}
+        echo={dayEcho(day)}
       />
       <ClockField
         label="At what time?"

@@ -70,7 +70,7 @@ export const LotNew = () => {
         <Choice
           label="When were they frozen?"
           options={[
-            { value: 'month', label: 'About a month', hint: 'Taken as its first day, the earliest it can be.' },
+            { value: 'month', label: 'I know the month', hint: 'Taken as its first day, the earliest it can be.' },
             { value: 'day', label: 'I know the day' },
           ]}
           value={fields.when}

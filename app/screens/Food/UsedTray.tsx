@@ -24,7 +24,7 @@ import { placed, useAct } from './useAct.ts'
 const captionOf = (lot: Lot, { tray, holds }: TrayNow): string => {
   const trays = traysNow(lot)
   const which = trays?.open?.tray === tray ? 'The open tray' : `Tray ${tray + 1}`
-  return `${which}: ${portions(holds)} left. Touch a well that is out.`
+  return `${which}: ${portions(holds)} left. Touch a well when its portion has been taken.`
 }
 
 type UsedTrayProps = LotDeedProps & { readonly tray: TrayNow }

@@ -31,7 +31,7 @@ export const Half = ({ line, serving, reading, dosing }: HalfProps) => {
   if (!asking)
     return (
       <Button kind="quiet" onAct={() => setAsking(true)}>
-        Gave half of it
+        Shared over two tanks, or gave half
       </Button>
     )
   return (
