@@ -4,6 +4,7 @@ import {
   type Day,
   type Due,
   type FoodDescribed,
+  isCommonBand,
   type Microlitres,
   type PlanMade,
   type PortionFit,
@@ -36,7 +37,7 @@ export const bandWords = (band: Band | undefined): string => {
 
 /** Where the range comes from. */
 export const bandSource = (food: FoodDescribed): string =>
-  `${millilitreRange(food.band.low, food.band.high)} per ${water(food.band.per)}, ${everyNights(food.everyNights)}.`
+  `${isCommonBand(food.band) ? 'common practice: ' : 'the range you typed: '}${millilitreRange(food.band.low, food.band.high)} per ${water(food.band.per)}, ${everyNights(food.everyNights)}.`
 
 export const planWords = (plan: PlanMade, food: FoodDescribed): string =>
   `${millilitres(plan.amount)} of ${food.name}, ${everyNights(plan.everyNights)}${plan.rhythm ? ', on fixed nights' : ''}`

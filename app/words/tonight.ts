@@ -12,6 +12,7 @@ import {
   phoneName,
   type Serving,
   type Shake,
+  shareOfOne,
   sourcesOf,
   type Together,
   type TonightLine,
@@ -173,11 +174,17 @@ export const actSub = (serving: Serving, line: TonightLine): string =>
     ? `${howMany(serving, serving.taken.count)}, ${millilitres(serving.amount)}, for ${line.tank.name}`
     : `${millilitres(serving.amount)} for ${line.tank.name}`
 
+/** "about 3/8 of the cup": nobody has measured the cup, so millilitres of it would say nothing. */
+const pourWords = ({ amount, source }: Serving): string => {
+  const { parts, of } = shareOfOne(amount, source.from === 'portions' ? source.each : amount)
+  return of === 1 ? 'all of it' : `about ${parts}/${of} of the cup`
+}
+
 /** Where portions do not come to the plan, and what to do about it. */
 export const unlikePlanWords = (serving: Serving, plan: number): string | undefined => {
   if (serving.taken.from === 'bottle') return undefined
   if (inPart(serving))
-    return `A portion is more than your plan of ${millilitres(plan)}. Melt it in a cup of tank water and give that much of it; the rest may go to another tank tonight, and is never frozen again.`
+    return `A portion is more than your plan of ${millilitres(plan)}. Melt it in a cup of tank water and give ${pourWords(serving)}; the rest may go to another tank tonight, and is never frozen again.`
   if (serving.amount === plan) return undefined
   return `${capital(onePortion(serving.taken.count))} ${serving.taken.count === 1 ? 'is' : 'are'} ${millilitres(serving.amount)}; your plan is ${millilitres(plan)}.`
 }

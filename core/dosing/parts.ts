@@ -44,6 +44,20 @@ export const halfOf = (serving: Serving): Amounts => {
     : { taken: [taken], amount, rest: microlitres(all - amount) }
 }
 
+/**
+ * The part of one portion that a dose is, as a fraction that the eye can pour from a cup nobody has measured. In eighths,
+ * rounded down, for less is safe, but never to nothing.
+ */
+export const shareOfOne = (amount: Microlitres, each: Microlitres): { readonly parts: number; readonly of: number } => {
+  let parts = Math.min(8, Math.max(1, Math.floor((amount * 8) / each)))
+  let of = 8
+  while (parts % 2 === 0 && of > 1) {
+    parts /= 2
+    of /= 2
+  }
+  return { parts, of }
+}
+
 /** What reached water of so many portions, a share of it thrown away. */
 export const partOf = (count: number, each: Microlitres, share: number): Microlitres =>
   microlitres(Math.round(count * each * share))

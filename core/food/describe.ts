@@ -57,6 +57,13 @@ const common = {
   residueShare: 0.03,
 } as const
 
+/** Nobody has typed a label's own figures. */
+export const isCommonBand = ({ low, high, per }: DoseBand): boolean =>
+  low === common.band.low &&
+  high === common.band.high &&
+  per.value === usGallons200.value &&
+  per.unit === usGallons200.unit
+
 /** What is offered for a food she describes by kind alone: common practice, no source. The label's own figures win. */
 export const usualFood: Record<FoodKind, Omit<FoodAsked, 'food' | 'name'>> = {
   freshNonViable: {
