@@ -152,8 +152,13 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
     case 'nightsMissed':
       return `Nothing given to ${tankName(world, fact.tank, now)} on ${betweenNights(fact.from, fact.to, reading.today)}${because(fact.why)}.`
     case 'nightsCounted': {
-      const [round] = fact.rounds
-      const range = round ? ` on ${betweenNights(round.from, round.to, reading.today)}` : ''
+      // A night that was known may lie between: the first of all to the last of all.
+      const [from] = fact.rounds.map((round) => round.from).sort()
+      const to = fact.rounds
+        .map((round) => round.to)
+        .sort()
+        .at(-1)
+      const range = from && to ? ` on ${betweenNights(from, to, reading.today)}` : ''
       const counted = fact.lots.map(({ lot, counted: left }) => `${portions(left)} in ${lotName(world, lot)}`)
       const gave =
         fact.doses === 0

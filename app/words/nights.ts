@@ -11,7 +11,10 @@ const tanksWords = (lines: readonly TonightLine[]): string => list([...new Set(l
 export const allNights = (lines: readonly TonightLine[]): readonly Day[] =>
   [...new Set(lines.flatMap(({ unlogged }) => unlogged))].sort()
 
-/** "Last night: dosed or not?", or "No entry for six dose nights, 3 October to 13 October. What happened?" */
+/**
+ * "Last night: dosed or not?", or "No entry for six dose nights, 3 October to 13 October. What happened?" The nights of
+ * several tanks are counted for each.
+ */
 export const unloggedWords = (lines: readonly TonightLine[], tonight: Day, named: boolean): string => {
   const nights = allNights(lines)
   const [first] = nights
@@ -19,8 +22,24 @@ export const unloggedWords = (lines: readonly TonightLine[], tonight: Day, named
   if (first === undefined || last === undefined) return ''
   const where = named ? `, ${tanksWords(lines)}` : ''
   if (first === last) return `${capital(nightFrom(first, tonight))}${where}: dosed or not?`
-  return `No entry for ${inWords(nights.length)} dose nights, ${dayWords(first, tonight)} to ${dayWords(last, tonight)}${where}. What happened?`
+  const range = `${dayWords(first, tonight)} to ${dayWords(last, tonight)}`
+  if (lines.length > 1) return `No entry, ${range}: ${eachWords(lines)}. What happened?`
+  return `No entry for ${inWords(nights.length)} dose nights, ${range}${where}. What happened?`
 }
+
+/** "six dose nights for Long Gallery and one for Cockle"; with two foods in one tank the food is named too. */
+const eachWords = (lines: readonly TonightLine[]): string => {
+  const twoFoods = new Set(lines.map(({ tank }) => tank.tank)).size < lines.length
+  return list(
+    lines.map(({ tank, food, unlogged }, at) => {
+      const nights = at > 0 ? '' : unlogged.length === 1 ? ' dose night' : ' dose nights'
+      return `${inWords(unlogged.length)}${nights} for ${tank.name}${twoFoods ? ` (${food.name})` : ''}`
+    }),
+  )
+}
+
+/** "Yes, last night": named by its night, for tonight has a large “Dosed” of its own. */
+export const yesWords = (night: Day, tonight: Day): string => `Yes, ${nightFrom(night, tonight)}`
 
 /** "last night", or "3 October to 13 October, Long Gallery": which nights an answer is about, for ears. */
 export const askedWords = (lines: readonly TonightLine[], tonight: Day, named: boolean): string => {

@@ -19,6 +19,7 @@ import {
   type TrayNow,
   type World,
   writtenBy,
+  type Zone,
 } from '../../core/index.ts'
 import { clock, dayWords, nightFrom, nightWords } from './dates.ts'
 import { bottleName, bottleShort, lotName, placeName } from './names.ts'
@@ -100,6 +101,10 @@ const givenWords = (marks: readonly NightMark[], { tank }: TonightLine, reader: 
       return `${millilitres(amount)} at ${clock(at, tank.zone)}${other ? `, ${other}` : ''}`
     })
     .join('; ')
+
+/** Which of several doses is put right: "Noted last: 1 mL at 20:00." */
+export const lastNotedWords = ({ amount, at }: NightMark, zone: Zone): string =>
+  `Noted last: ${millilitres(amount)} at ${clock(at, zone)}.`
 
 /**
  * Under the answer, where a night went by: no scolding, and never a doubled amount. Since when is left out where that night

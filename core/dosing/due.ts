@@ -6,13 +6,13 @@ import type { TankDescribed } from '../tank/facts.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { bandOf, quietRatio } from './band.ts'
 import type { PlanMade } from './facts.ts'
-import { type DosingState, holdOf, lastNightBefore, lastNightBy, marksOf, planAt } from './state.ts'
+import { type DosingState, holdOf, lastNightBy, marksOf, planAt } from './state.ts'
 
 type State = TankState & FoodState & DosingState
 type Rhythm = Pick<PlanMade, 'firstNight' | 'everyNights' | 'rhythm'>
 
 /** The first of the fixed nights that is not before a night: those so many nights apart, counted from the first. */
-const fixedFrom = ({ firstNight, everyNights }: Rhythm, night: Day): Day => {
+export const fixedFrom = ({ firstNight, everyNights }: Rhythm, night: Day): Day => {
   const on = daysBetween(firstNight, night)
   return on <= 0 ? firstNight : addDays(firstNight, Math.ceil(on / everyNights) * everyNights)
 }
@@ -66,8 +66,6 @@ const overfedOn = (state: State, plan: PlanMade, night: Day): Overfed | undefine
 export type Due = {
   /** The next dose night: tonight, or later; with a dose from an earlier night owed, that night. */
   readonly next: Day
-  /** The first dose night after the last one anything is known of, gone by or not. */
-  readonly owed: Day
   readonly lastNight: Day | undefined
   /** The last night was too much: the next one waits longer unless she chose otherwise. */
   readonly overfed: Overfed | undefined
@@ -83,29 +81,28 @@ export const dueOf = (state: State, plan: PlanMade, now: Moment): Due | undefine
   return dueAfter(state, plan, lastNightBy(state, plan.plan, night), { tank, night, now })
 }
 
-/** How it stood before anything was noted for tonight; the same while nothing is. */
-export const dueBefore = (state: State, plan: PlanMade, now: Moment): Due | undefined => {
-  const tank = tankAt(state, plan.tank, now)
-  if (!tank) return undefined
-  const night = nightOf(now, tank)
-  return dueAfter(state, plan, lastNightBefore(state, plan.plan, night), { tank, night, now })
-}
+/** The dose night after one, hold or not: a night that was too much puts it off. */
+export const usualAfter = (state: State, plan: PlanMade, lastNight: Day | undefined): Day =>
+  usualOf(plan, lastNight, lastNight === undefined ? undefined : overfedOn(state, plan, lastNight))
+
+const usualOf = (plan: PlanMade, lastNight: Day | undefined, overfed: Overfed | undefined): Day =>
+  overfed ? (overfed.chosen ?? overfed.suggested) : nextDue(plan, lastNight)
 
 type Evening = { readonly tank: TankDescribed; readonly night: Day; readonly now: Moment }
 
 const dueAfter = (state: State, plan: PlanMade, lastNight: Day | undefined, { tank, night, now }: Evening): Due => {
   const overfed = lastNight === undefined ? undefined : overfedOn(state, plan, lastNight)
+  const usual = usualOf(plan, lastNight, overfed)
   const held = holdOf(state, plan.plan, now)
   // A hold that ended before the last dose has nothing more to say.
   const holds = held !== undefined && (lastNight === undefined || held.until > lastNight) ? held.until : undefined
   // "Go on now" is a hold until the night it was said in: nobody is asked whether it is over.
   const lifted = held !== undefined && held.until <= nightOf(held.at, tank)
-  const usual = overfed ? (overfed.chosen ?? overfed.suggested) : nextDue(plan, lastNight)
   const put = holds === undefined ? usual : later(usual, holds)
   const fixed = plan.rhythm === 'fixedNights'
   // A fixed night that has gone by is over; a hold ends on one of them.
   const next = fixed ? fixedFrom(plan, later(put, night)) : put
-  return { next, owed: fixed ? fixedFrom(plan, put) : put, lastNight, overfed, heldUntil: lifted ? undefined : holds }
+  return { next, lastNight, overfed, heldUntil: lifted ? undefined : holds }
 }
 
 /** The dose nights from tonight to a night, both included, if each is kept. */

@@ -1,4 +1,5 @@
 /** Plans, and what is known of each night. */
+import { byText } from '../basis/compare.ts'
 import { addDays, type Day } from '../basis/days.ts'
 import type { FoodId, PlanId, TankId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
@@ -53,12 +54,16 @@ export const goesOnSince = (state: DosingState & TankState, { plan, tank }: Plan
   return tankAgain !== undefined && tankAgain > again ? tankAgain : again
 }
 
-/** The last hold, over or not; none from the future, and none from before the plan was made again. */
-export const holdOf = ({ holds, plans, plansEnded }: DosingState, plan: PlanId, now: Moment): PlanHeld | undefined => {
-  const last = holds.get(plan)?.findLast(({ at }) => at <= now + clockGrace)
-  const again = last && begunAgain(plansEnded.get(plan), plans.get(plan), now)
-  return again !== undefined && last !== undefined && last.at < again ? undefined : last
+/** Its holds, over or not; none from the future, and none from before the plan was made again. */
+export const holdsOf = ({ holds, plans, plansEnded }: DosingState, plan: PlanId, now: Moment): readonly PlanHeld[] => {
+  const said = holds.get(plan)?.filter(({ at }) => at <= now + clockGrace) ?? []
+  if (said.length === 0) return said
+  const again = begunAgain(plansEnded.get(plan), plans.get(plan), now)
+  return again === undefined ? said : said.filter(({ at }) => at >= again)
 }
+/** The last of them. */
+export const holdOf = (state: DosingState, plan: PlanId, now: Moment): PlanHeld | undefined =>
+  holdsOf(state, plan, now).at(-1)
 /** Until when nothing of it is due, if it is held. */
 export const heldUntil = (state: DosingState, plan: PlanId, now: Moment): Day | undefined =>
   holdOf(state, plan, now)?.until
@@ -95,6 +100,13 @@ export const lastNightBefore = ({ nights }: DosingState, plan: PlanId, night: Da
   return latest
 }
 
+export const givenOf = (marks: readonly NightMark[]): readonly NightMark[] =>
+  marks.filter(({ what }) => what === 'given')
+
+/** Her last act, whatever time of the evening it was written down for: what is to be put right is mostly that. */
+export const lastNoted = (marks: readonly NightMark[]): NightMark | undefined =>
+  marks.toSorted((a, b) => byText(a.entry, b.entry)).at(-1)
+
 /** Two or more doses for one night, written by different phones: logged twice, or given twice. */
 export const fromTwoPhones = (marks: readonly NightMark[]): boolean =>
-  new Set(marks.filter(({ what }) => what === 'given').map(({ entry }) => writtenBy(entry))).size > 1
+  new Set(givenOf(marks).map(({ entry }) => writtenBy(entry))).size > 1

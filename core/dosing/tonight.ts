@@ -9,9 +9,9 @@ import type { TankDescribed } from '../tank/facts.ts'
 import { lightsOutOf, nightOf, type TankState, tankKept } from '../tank/state.ts'
 import { type Due, dueOf, type Overfed } from './due.ts'
 import type { PlanMade } from './facts.ts'
+import { openNights } from './openNights.ts'
 import { type Serving, servings, sourcesOf } from './serve.ts'
 import { type DosingState, marksOf, type NightMark, plansAt } from './state.ts'
-import { openNights } from './unlogged.ts'
 
 export type TonightState =
   /**
@@ -61,7 +61,9 @@ const stateOf = (
   if (mark?.what === 'skipped' || mark?.what === 'unknown') return { is: mark.what, mark, next }
   if (heldUntil !== undefined && heldUntil > night) return { is: 'held', until: heldUntil, next }
   if (next > night) return { is: 'resting', next, lastNight, overfed }
-  return { is: 'due', since: unlogged[0], heldUntil }
+  // Nights from before the last one that is known made nothing late.
+  const since = unlogged.find((open) => lastNight === undefined || open > lastNight)
+  return { is: 'due', since, heldUntil }
 }
 
 /** Lamps in this trade burn 8 to 12 hours a day; nobody needs a dark screen at breakfast. Our own judgement. */
@@ -85,7 +87,7 @@ export const tonight = (state: TankState & FoodState & DosingState, now: Moment)
       const due = dueOf(state, plan, now)
       if (!tank || !food || !due) return []
       const night = nightOf(now, tank)
-      const unlogged = openNights(state, plan, due, now)
+      const unlogged = openNights(state, plan, now)
       const lightsOut = lightsOutOf(night, tank)
       return [
         {

@@ -1,56 +1,20 @@
-/** Dose nights that went by without a word: one question, however many they are, and its answers. */
+/** The answers to the one question about dose nights that went by without a word. */
 
 import { type Microlitres, microlitres } from '../basis/amounts.ts'
-import { addDays, type Day, daysBetween } from '../basis/days.ts'
+import type { Day } from '../basis/days.ts'
 import type { FoodId, LotId, PlanId } from '../basis/ids.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
 import type { Moment } from '../basis/zones.ts'
 import { type FoodState, mostPortions } from '../food/state.ts'
 import { gather } from '../ledger/gather.ts'
-import { lightsOutOf, nightOf, type TankState, tankAt } from '../tank/state.ts'
+import { lightsOutOf, type TankState, tankAt } from '../tank/state.ts'
 import { portionsPerDose } from './cover.ts'
-import { type Due, dueBefore } from './due.ts'
 import type { DoseGiven, NightsCounted, NightsMissed, PlanMade, Served, Taken } from './facts.ts'
+import { saidMissed } from './openNights.ts'
 import { afterwards, reaching, type Serving, type Source, servings, sourcesOf } from './serve.ts'
-import { type DosingState, goesOnSince, planAt } from './state.ts'
+import { type DosingState, planAt } from './state.ts'
 
 type State = TankState & FoodState & DosingState
-
-/** More nights than two years of every evening are nobody's holiday; a walk must end. */
-const mostNights = 800
-
-/**
- * The dose nights before tonight of which nothing is known, oldest first. None from before the plan was made, or made again,
- * and none of which she has said that nothing was given.
- */
-const unloggedNights = (state: State, plan: PlanMade, { owed }: Due, now: Moment): readonly Day[] => {
-  const tank = tankAt(state, plan.tank, now)
-  if (!tank) return []
-  const tonight = nightOf(now, tank)
-  const begun = nightOf(goesOnSince(state, plan, now), tank)
-  // A first night of another century is a slip of the finger, and is not walked up from.
-  const rounds = Math.max(0, Math.ceil(daysBetween(owed, begun) / plan.everyNights))
-  const nights: Day[] = []
-  let night = addDays(owed, rounds * plan.everyNights)
-  for (; night < tonight && nights.length < mostNights; night = addDays(night, plan.everyNights))
-    if (!saidMissed(state, plan.plan, night)) nights.push(night)
-  return nights
-}
-
-/**
- * Those that are worth a question tonight. A dose tonight answers for one night that went by, for the round has waited; for
- * a fortnight it does not, whichever was touched first.
- */
-export const openNights = (state: State, plan: PlanMade, due: Due, now: Moment): readonly Day[] => {
-  const tank = tankAt(state, plan.tank, now)
-  if (!tank || due.lastNight !== nightOf(now, tank)) return unloggedNights(state, plan, due, now)
-  const before = dueBefore(state, plan, now)
-  const nights = before ? unloggedNights(state, plan, before, now) : []
-  return nights.length > 1 ? nights : []
-}
-
-const saidMissed = ({ missed }: DosingState, plan: PlanId, night: Day): boolean =>
-  missed.get(plan)?.some(({ from, to }) => from <= night && night <= to) ?? false
 
 /** The nights of one plan that an answer is about. */
 export type Round = { readonly plan: PlanId; readonly nights: readonly Day[] }
@@ -142,10 +106,18 @@ export const keptGoing = (
   return ok([...byFood].map(([food, of]) => asUsual(state, food, of, now)))
 }
 
-const range = (nights: readonly Day[]) => {
-  const sorted = [...nights].sort()
-  // Never empty: `known` has seen to it.
-  return { from: sorted[0] as Day, to: sorted.at(-1) as Day }
+type Range = { readonly from: Day; readonly to: Day }
+
+/** From and to, as often as a night that is known lies between: of that one nothing is said. */
+const ranges = ({ nights: known }: DosingState, plan: PlanId, nights: readonly Day[]): readonly Range[] => {
+  const runs: Range[] = []
+  const there = [...(known.get(plan)?.keys() ?? [])]
+  for (const night of [...nights].sort()) {
+    const run = runs.at(-1)
+    if (run && !there.some((other) => run.to < other && other < night)) runs[runs.length - 1] = { ...run, to: night }
+    else runs.push({ from: night, to: night })
+  }
+  return runs
 }
 
 /** Nothing was given. The round waited: tonight may be due. */
@@ -157,9 +129,11 @@ export const stoppedFeeding = (
   const all = known(state, rounds, now)
   if (!all.ok) return all
   return ok(
-    all.value.map(({ plan: { plan, tank, food }, nights }): NightsMissed => {
-      return { kind: 'nightsMissed', at: now, plan, tank, food, ...range(nights) }
-    }),
+    all.value.flatMap(({ plan: { plan, tank, food }, nights }) =>
+      ranges(state, plan, nights).map(
+        (range): NightsMissed => ({ kind: 'nightsMissed', at: now, plan, tank, food, ...range }),
+      ),
+    ),
   )
 }
 
@@ -199,7 +173,9 @@ export const nightsByCount = (
     doses += used / perDose
     amount += Math.round((used / perDose) * reaching(perDose, each, first.plan.amount))
   }
-  const rounds = all.value.map(({ plan: { plan, tank }, nights }) => ({ plan, tank, ...range(nights) }))
+  const rounds = all.value.flatMap(({ plan: { plan, tank }, nights }) =>
+    ranges(state, plan, nights).map((range) => ({ plan, tank, ...range })),
+  )
   return ok([
     {
       kind: 'nightsCounted',

@@ -38,6 +38,7 @@ export const DoseForm = ({ plan, tank, tanks, reading, onNoted }: DoseFormProps)
   const [wrong, setWrong] = useState<DoseWrong>()
   /** What she has confirmed of the form as it stands. */
   const [told, setTold] = useState<Confirmed>({})
+  const asking = refusal && !fromStorage(refusal) ? refusal : undefined
   const words = { today: reading.today, zone: tank.zone }
 
   const change = (changed: Partial<DoseFields>) => {
@@ -84,10 +85,17 @@ export const DoseForm = ({ plan, tank, tanks, reading, onNoted }: DoseFormProps)
       <DoseSource {...parts} />
       <DoseAmounts {...parts} />
       <DoseWhen {...parts} />
-      <Why reasons={['rich', 'stuck', 'notNoted', 'sniffed']} value={fields.why} onChange={(why) => change({ why })} />
-      {refusal && !fromStorage(refusal) && (
+      {/* Asked about the dose, she is asked why there, and once. */}
+      {!asking && (
+        <Why
+          reasons={['rich', 'stuck', 'notNoted', 'sniffed']}
+          value={fields.why}
+          onChange={(why) => change({ why })}
+        />
+      )}
+      {asking && (
         <Refused
-          refusal={refusal}
+          refusal={asking}
           food={plan.food}
           told={fields.why.trim() !== ''}
           reader={{ world, now, thisPhone }}
@@ -106,9 +114,11 @@ export const DoseForm = ({ plan, tank, tanks, reading, onNoted }: DoseFormProps)
       )}
       {refusal && fromStorage(refusal) && <Notice kind="refusal">{refusalText(refusal, words)}</Notice>}
       <Actions>
-        <Button submit waiting={busy}>
-          Note it
-        </Button>
+        {!asking && (
+          <Button submit waiting={busy}>
+            Note it
+          </Button>
+        )}
         <ButtonLink kind="quiet" href="#/">
           Not now
         </ButtonLink>

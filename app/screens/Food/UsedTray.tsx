@@ -68,9 +68,7 @@ const BeyondBook = ({ lot, onDone }: LotDeedProps) => {
   const book = portionsLeft(lot)
   const counted = book - beyond
   const set = async () => {
-    const saved = await act.send((world, { now }) =>
-      placed(countPortions(world, { lot: lot.id, counted, why: 'notNoted' }, now), ''),
-    )
+    const saved = await act.send((world, { now }) => placed(countPortions(world, { lot: lot.id, counted }, now), ''))
     if (saved) onDone(`The count is ${portions(counted)} now.`)
   }
   return (

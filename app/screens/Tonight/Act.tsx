@@ -28,10 +28,12 @@ export const Act = ({ line, serving, next, reader, dosing }: ActProps) => {
   // The same button, so that whoever pressed it keeps the focus, and the undo is the next stop after it.
   const doneJustNow = line.state.is === 'done' && undoing && did === 'dosed'
   if (!acting && !undoing && !dosing.refusal) return null
+  // While something is asked about a dose, its answer is the act.
+  const offered = (acting && !isAskedAbout(dosing)) || doneJustNow
   return (
     <Dock>
       <Trouble line={line} reader={reader} dosing={dosing} />
-      {(acting || doneJustNow) && (
+      {offered && (
         <BigAct
           label="Dosed"
           sub={acting ? actSub(acting, line) : undefined}
@@ -69,6 +71,10 @@ const doseWhys: Record<DoseRefusal['why'], true> = {
   pastItsDay: true,
 }
 const isAsked = (refusal: NonNullable<Dosing['refusal']>): refusal is DoseRefusal => refusal.why in doseWhys
+
+/** A refusal that waits for her word. */
+const isAskedAbout = ({ refusal, confirm, dose }: Dosing): boolean =>
+  !!refusal && !!confirm && !!dose && isAsked(refusal) && refusal.why !== 'justRecorded'
 
 type TroubleProps = Pick<ActProps, 'line' | 'reader' | 'dosing'>
 

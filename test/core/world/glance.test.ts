@@ -1,17 +1,7 @@
 /** What is kept for a quick start tells Tonight the same as the whole book. A law of our own, no published value. */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import {
-  day,
-  dueOf,
-  glanceOf,
-  lasts,
-  type Moment,
-  openNights,
-  shakes,
-  tonight,
-  type World,
-} from '../../../core/index.ts'
+import { day, glanceOf, lasts, type Moment, openNights, shakes, tonight, type World } from '../../../core/index.ts'
 import { holds, tally } from '../../fixtures/laws.ts'
 import { at, given } from '../../support/given.ts'
 import { anyHousehold, livedIn } from '../../support/givenHousehold.ts'
@@ -57,8 +47,7 @@ const lived = () => {
 /** What is asked about past nights, too. */
 const asked = (world: World, now: Moment) => {
   const [line] = tonight(world, now)
-  const due = line && dueOf(world, line.plan, now)
-  return [told(world, now), due && openNights(world, line.plan, due, now)]
+  return [told(world, now), line && openNights(world, line.plan, now)]
 }
 
 test('a dose that a fast clock dated a year ahead does not cut off the nights that count', () => {

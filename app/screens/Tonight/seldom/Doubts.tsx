@@ -55,9 +55,7 @@ export const FarAbove = ({ asked, top, told, ways }: FarAboveProps) => {
         />
       )}
       <Actions>
-        <Button kind="quiet" onAct={sure}>
-          It is so: note it
-        </Button>
+        <Button onAct={sure}>It is so: note it</Button>
       </Actions>
     </>
   )
@@ -77,9 +75,7 @@ export const Sure = ({ label, reasons, told, ways }: SureProps) => {
     <>
       {!told && <Why {...(label ? { label } : {})} reasons={reasons} value={why} onChange={setWhy} />}
       <Actions>
-        <Button kind="quiet" onAct={() => ways.onSure({ sure: true, ...because(why) })}>
-          It is so: note it
-        </Button>
+        <Button onAct={() => ways.onSure({ sure: true, ...because(why) })}>It is so: note it</Button>
       </Actions>
     </>
   )

@@ -41,9 +41,7 @@ const Ways = ({ refusal, food, told, reader, ways }: WaysProps) => {
     case 'alreadyGiven':
       return (
         <Actions>
-          <Button kind="quiet" onAct={() => ways.onSure({ again: true })}>
-            That was another one: note it too
-          </Button>
+          <Button onAct={() => ways.onSure({ again: true })}>That was another one: note it too</Button>
         </Actions>
       )
     case 'aboveRange':

@@ -4,7 +4,7 @@ import { doNotKnow, type Fact, keptGoing, ok, stoppedFeeding, type TonightLine }
 import { Actions, Button, LinkButton } from '../../../parts/Actions.tsx'
 import { Notice } from '../../../parts/Notice.tsx'
 import type { Ask } from '../../../state/store.ts'
-import { allNights, askedWords, unloggedWords } from '../../../words/nights.ts'
+import { allNights, askedWords, unloggedWords, yesWords } from '../../../words/nights.ts'
 import type { Reading } from '../../useReading.ts'
 import type { ActRefusal, Dosing } from '../useDosing.ts'
 import { roundsOf } from './rounds.ts'
@@ -53,13 +53,13 @@ const Question = ({ lines, reading, dosing, children }: QuestionProps) => {
   const lots = [...world.lots.values()].filter(({ made, left }) => foods.has(made.food) && left > 0)
   const one = nights.length === 1
   const named = world.tanks.size > 1 || world.foods.size > 1
-  // Tonight has a “Dosed” of its own, and two foods or tanks asked apart have the same answers.
+  // Two foods or tanks asked apart have the same answers, and so has tonight.
   const asked = <span className="for-ears">: {askedWords(lines, first.night, named)}</span>
   return (
     <Notice title={unloggedWords(lines, first.night, named)}>
       <Actions>
         <Button kind="quiet" waiting={dosing.busy} onAct={answer((latest, { now }) => keptGoing(latest, rounds, now))}>
-          {one ? 'Dosed' : 'Kept going as usual'}
+          {one ? yesWords(nights[0] ?? first.night, first.night) : 'Kept going as usual'}
           {asked}
         </Button>
         <Button
