@@ -7,6 +7,7 @@ import {
   type FoodKind,
   type Kept,
   type Moment,
+  outAlready,
   type PlanId,
   planAt,
   type ServedAny,
@@ -145,7 +146,8 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
     case 'doseGivenOffPlan':
     case 'doseSetAside': {
       const served = whatWent(fact.served, foodName(world, fact.food, now), world, now)
-      const taken = fact.taken.length > 0 ? list(fact.taken.map(from)) : 'from something not on record'
+      const out = fact.kind === 'doseGiven' && outAlready(world, fact)
+      const taken = takenWords(fact.taken.map(from), out)
       const aside = fact.kind === 'doseSetAside' ? ' Not taken off the stock yet.' : ''
       return `Gave ${list(served)}${ofNight(fact.served, fact.at, reading)}: ${taken}${markWords(doseMarks(world, fact))}${because(fact.why)}.${aside}`
     }
@@ -184,6 +186,14 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
     }
   }
 }
+
+/** Kept going over a count: what that had out already is not taken twice. */
+const takenWords = (from: readonly string[], out: boolean): string =>
+  from.length === 0
+    ? out
+      ? 'out of the stock already when it was counted'
+      : 'from something not on record'
+    : `${list(from)}${out ? '; the rest was out already when it was counted' : ''}`
 
 /** What the entry bears visibly. */
 const markWords = ({ above, past }: DoseMarks): string =>

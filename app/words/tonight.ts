@@ -4,10 +4,13 @@ import {
   type Day,
   type DeviceId,
   daysBetween,
+  type Entry,
+  type Fact,
   inPart,
   type Lasts,
   type Moment,
   type NightMark,
+  outAlready,
   pastServings,
   phoneName,
   type Serving,
@@ -158,8 +161,7 @@ export type Did =
   | 'goesOn'
   | 'held'
   | 'emptied'
-/** Said with the undo. */
-export const didWords: Record<Did, string> = {
+const didWords: Record<Did, string> = {
   dosed: 'Noted: dosed.',
   skipped: 'Noted: skipped.',
   unknown: 'Noted: not known.',
@@ -172,6 +174,12 @@ export const didWords: Record<Did, string> = {
   held: 'Noted: on hold.',
   emptied: 'Noted: the bottle is empty.',
 }
+
+/** Said with the undo; an answer for several nights also says why it took less than it gave. */
+export const saysWords = (did: Did, written: readonly Entry<Fact>[], world: World): string =>
+  did === 'answered' && written.some(({ fact }) => fact.kind === 'doseGiven' && outAlready(world, fact))
+    ? `${didWords[did]} What was out already when it was counted is not taken again.`
+    : didWords[did]
 
 /** On the large button. */
 export const actSub = (serving: Serving, line: TonightLine): string =>

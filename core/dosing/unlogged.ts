@@ -11,6 +11,7 @@ import { lightsOutOf, type TankState, tankAt } from '../tank/state.ts'
 import { portionsPerDose } from './cover.ts'
 import type { DoseGiven, NightsCounted, NightsMissed, PlanMade, Served, Taken } from './facts.ts'
 import { saidMissed } from './openNights.ts'
+import { seenAfter } from './outAlready.ts'
 import { afterwards, reaching, type Serving, type Source, servings, sourcesOf } from './serve.ts'
 import { type DosingState, planAt } from './state.ts'
 
@@ -41,10 +42,7 @@ const known = (state: State, rounds: readonly Round[], now: Moment): Result<read
 /** What was seen by eye since is what was left after those nights: they take nothing off it any more. */
 const seenSince = (state: State, { taken }: Serving, at: Moment): boolean => {
   const thing = taken.from === 'portions' ? state.lots.get(taken.lot) : state.bottles.get(taken.bottle)
-  if (!thing) return false
-  const told = 'recorded' in thing ? thing.recorded : thing.made
-  const asItStood = told.kind === 'portionsOnHand' || (told.kind === 'bottleRecorded' && told.about)
-  return (asItStood && told.at > at) || thing.observations.some((seen) => seen.at > at)
+  return thing !== undefined && seenAfter(thing, at)
 }
 
 /** There already in a night, as far as its dates tell. */

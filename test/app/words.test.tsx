@@ -2,17 +2,40 @@
 import { expect, test } from 'vitest'
 import { entryText } from '../../app/words/entries.ts'
 import { bottleShort } from '../../app/words/names.ts'
+import { unloggedWords, yesWords } from '../../app/words/nights.ts'
 import { times } from '../../app/words/numbers.ts'
 import { reasonText } from '../../app/words/reasons.ts'
 import { refusalText } from '../../app/words/refusals.ts'
-import { shakeWords, sinceWords } from '../../app/words/tonight.ts'
-import { type BottleId, day, readNumber, shakes } from '../../core/index.ts'
+import { saysWords, shakeWords, sinceWords } from '../../app/words/tonight.ts'
+import {
+  type BottleId,
+  countPortions,
+  day,
+  keptGoing,
+  type PlanId,
+  readNumber,
+  shakes,
+  tonight,
+} from '../../core/index.ts'
 import { at, given, london, refusalOf } from '../support/given.ts'
-import { bottleOf, dose, firstBottle, lab, mL, planOf } from '../support/givenLab.ts'
+import {
+  blueClip,
+  bottleOf,
+  cockle,
+  dose,
+  firstBottle,
+  greenPlan,
+  lab,
+  mL,
+  onHand,
+  planOf,
+  tankOf,
+  usGal,
+} from '../support/givenLab.ts'
 
 const reading = { today: day('2027-01-06'), zone: london }
 /** Amounts are kept on one line by spaces that do not break. */
-const plain = (text: string): string => text.replace(/\u00a0/g, ' ')
+const plain = (text: string): string => text.replace(/[\u00a0\u202f]/g, ' ')
 
 test('a dose from something not on record says so', () => {
   const book = given(lab, planOf({ first: '2027-01-06', amount: 1 }))
@@ -71,4 +94,57 @@ test('since when a dose is due is not said again under the question about that n
   const advice = 'Give the usual amount, no more: the small life grazes what is there for days.'
   expect(sinceWords(day('2027-01-05'), day('2027-01-06'), true)).toBe(advice)
   expect(sinceWords(day('2027-01-05'), day('2027-01-06'), false)).toBe(`Due since last night. ${advice}`)
+})
+
+test('the nights of two tanks are counted for each, and an answer for one night bears its name', () => {
+  const book = given(
+    lab,
+    tankOf(cockle, usGal(200)),
+    planOf({ first: '2027-01-02', amount: 1 }),
+    planOf({ first: '2027-01-03', amount: 1, every: 1, tank: cockle, plan: 'cockleplan' as PlanId }),
+  )
+  const said = (now: string, lines = tonight(book.world(), at(now))) =>
+    plain(unloggedWords(lines, day(now.slice(0, 10)), true))
+  expect(said('2027-01-06 20:00')).toBe(
+    'No entry, 2 January to 5 January: two dose nights for longgallery and three for cockle. What happened?',
+  )
+  expect(said('2027-01-03 20:00')).toBe('Last night, longgallery and cockle: dosed or not?')
+  expect(yesWords(day('2027-01-05'), day('2027-01-06'))).toBe('Yes, last night')
+})
+
+test('kept going over a count takes what came after it, and the sentence says why it is less than was given', () => {
+  const book = given(
+    lab,
+    planOf({ first: '2027-01-02', amount: 0.65, every: 1 }),
+    onHand({ portions: 20, each: 1, frozen: '2026-12-05' }),
+  )
+  const now = at('2027-01-04 20:00')
+  const answer = () => {
+    const rounds = [{ plan: greenPlan, nights: ['2027-01-02', '2027-01-03'].map(day) }]
+    book.does((world) => keptGoing(world, rounds, now))
+    const entry = book.entries().at(-1)
+    if (!entry) throw new Error('nothing was written')
+    return [plain(entryText(entry.fact, book.world(), now, reading)), saysWords('answered', [entry], book.world())]
+  }
+  book.does((world) => countPortions(world, { lot: blueClip, counted: 19 }, at('2027-01-03 12:00')))
+  expect(answer()).toEqual([
+    'Gave longgallery 1.3 mL of greenfood for two nights, 2 January to 3 January: 1 portion from blue clip; the rest was out already when it was counted.',
+    'Noted for those nights. What was out already when it was counted is not taken again.',
+  ])
+})
+
+test('kept going without a count takes a portion a night, and says no more than that', () => {
+  const book = given(
+    lab,
+    planOf({ first: '2027-01-02', amount: 0.65, every: 1 }),
+    onHand({ portions: 20, each: 1, frozen: '2026-12-05' }),
+  )
+  const now = at('2027-01-04 20:00')
+  const rounds = [{ plan: greenPlan, nights: ['2027-01-02', '2027-01-03'].map(day) }]
+  book.does((world) => keptGoing(world, rounds, now))
+  const entry = book.entries().at(-1)
+  expect(entry && plain(entryText(entry.fact, book.world(), now, reading))).toBe(
+    'Gave longgallery 1.3 mL of greenfood for two nights, 2 January to 3 January: 2 portions from blue clip.',
+  )
+  expect(entry && saysWords('answered', [entry], book.world())).toBe('Noted for those nights.')
 })

@@ -88,6 +88,8 @@ test('a touch on a well says it is out, beyond the book it offers the count, and
   await expect(said(page, 'Cut after columns 2, 4: three pieces.')).toBeVisible()
   await page.getByRole('button', { name: 'Cut after column 2' }).click()
   await expect(said(page, 'Cut after column 4: two pieces.')).toBeVisible()
+  // No reason is made up for her.
+  expect((await diary(page)).join(' ')).toMatch(/Counted 87\sportions in [^,]+, 1 fewer than the book said\.(?! \()/)
 })
 
 test('a tank is taken down, its plan ends with it, and it comes back without one', async ({ context }) => {

@@ -23,7 +23,9 @@ import { placed, useAct } from './useAct.ts'
 
 const captionOf = (lot: Lot, { tray, holds }: TrayNow): string => {
   const trays = traysNow(lot)
-  const which = trays?.open?.tray === tray ? 'The open tray' : `Tray ${tray + 1}`
+  const several = (trays?.trays.length ?? 0) > 1
+  const open = trays?.open?.tray === tray
+  const which = several ? `Tray ${tray + 1}${open ? ', the open one' : ''}` : open ? 'The open tray' : 'Tray 1'
   return `${which}: ${portions(holds)} left. Touch a well when its portion has been taken.`
 }
 

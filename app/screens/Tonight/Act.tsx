@@ -7,7 +7,7 @@ import { Notice } from '../../parts/Notice.tsx'
 import { UndoBar } from '../../parts/UndoBar.tsx'
 import { undoSeconds } from '../../state/useUndo.ts'
 import { refusalText } from '../../words/refusals.ts'
-import { actSub, didWords, type Reader } from '../../words/tonight.ts'
+import { actSub, type Reader, saysWords } from '../../words/tonight.ts'
 import { Refused } from './rare.ts'
 import type { Dosing } from './useDosing.ts'
 
@@ -45,7 +45,7 @@ export const Act = ({ line, serving, next, reader, dosing }: ActProps) => {
         until={undo.until}
         now={undo.now}
         seconds={undoSeconds}
-        says={did ? didWords[did] : ''}
+        says={did ? saysWords(did, dosing.written, reader.world) : ''}
         undo="Undo"
         onUndo={() => void dosing.takeBack()}
       />
@@ -73,8 +73,8 @@ const doseWhys: Record<DoseRefusal['why'], true> = {
 const isAsked = (refusal: NonNullable<Dosing['refusal']>): refusal is DoseRefusal => refusal.why in doseWhys
 
 /** A refusal that waits for her word. */
-const isAskedAbout = ({ refusal, confirm, dose }: Dosing): boolean =>
-  !!refusal && !!confirm && !!dose && isAsked(refusal) && refusal.why !== 'justRecorded'
+const isAskedAbout = ({ refusal, confirm }: Dosing): boolean =>
+  !!refusal && !!confirm && isAsked(refusal) && refusal.why !== 'justRecorded'
 
 type TroubleProps = Pick<ActProps, 'line' | 'reader' | 'dosing'>
 

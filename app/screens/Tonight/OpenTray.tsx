@@ -18,7 +18,7 @@ export const OpenTray = ({ serving, world }: { readonly serving: Serving; readon
       next={nextWell(tray)}
       size="compact"
       says={trayWords(tray)}
-      caption={`${portions(tray.holds)} in the ${trays?.open ? 'open' : 'next'} tray.`}
+      caption={`${portions(tray.holds)} in the ${trays?.open ? 'open' : 'next'} tray${(trays?.trays.length ?? 0) > 1 ? `, tray ${tray.tray + 1}` : ''}.`}
     />
   )
 }

@@ -88,6 +88,8 @@ const moveBack =
     return struck.ok && again.ok ? ok([...struck.value, ...again.value]) : struck.ok ? again : struck
   }
 
+const none: readonly Entry<Fact>[] = []
+
 export const useDosing = () => {
   const { busy, refusal, send, reset } = useRequest<ActRefusal>()
   const undo = useUndo()
@@ -140,6 +142,7 @@ export const useDosing = () => {
     reset,
     undo,
     did: last?.did,
+    written: last?.written ?? none,
     /** The line that stands in front whatever else is due: the one just acted on, while it can be taken back. */
     front: acted?.plan ?? front,
     bring: (plan: PlanId) => {
