@@ -53,6 +53,22 @@ export const turnWords = (isFirst: boolean, because: FirstBecause | undefined): 
     ? `These are to be taken first now${because ? `: ${firstWords[because]}` : ''}.`
     : 'Others are to be taken first now.'
 
+/**
+ * "Tray 2, the open one: 12 portions left." The last filled is used first, and why it is drawn before tray 1 is said.
+ * @param tray its place in the lot, from 0
+ * @param turn undefined for one she only looks at
+ */
+export const usedTrayWords = (
+  tray: number,
+  holds: number,
+  turn: 'open' | 'next' | undefined,
+  trays: number,
+): string => {
+  const which =
+    trays > 1 ? `Tray ${tray + 1}${turn ? `, the ${turn} one` : ''}` : `The ${turn === 'open' ? 'open ' : ''}tray`
+  return `${which}: ${portions(holds)} left. Touch a well when its portion has been taken.`
+}
+
 const wellName = (well: number, columns: number): string =>
   `row ${Math.floor(well / columns) + 1}, well ${(well % columns) + 1}`
 

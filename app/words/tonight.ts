@@ -221,6 +221,10 @@ export const shakeWords = ({ bottle, hours, shaken }: Shake, long: number, world
 export const trayWords = ({ rows, columns, holds }: TrayNow): string =>
   `A tray of ${rows} by ${columns} wells with ${portions(holds)} in it.`
 
+/** "39 portions in the open tray, tray 2." One tray alone needs no number. */
+export const openTrayWords = ({ tray, holds }: TrayNow, open: boolean, trays: number): string =>
+  `${portions(holds)} in the ${open ? 'open' : 'next'} tray${trays > 1 ? `, tray ${tray + 1}` : ''}.`
+
 /** "Freeze what is left of the 120 mL bottle by 5 March: 3 more days." */
 export const freezeSoonWords = (
   bottle: BottleId,

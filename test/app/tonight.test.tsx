@@ -43,7 +43,10 @@ const press = async (name: string | RegExp) => userEvent.click(await screen.find
 test('one portion that is twelve times the range of a tank made smaller since is noted with a word of why', async () => {
   render(<Tonight />)
   await press(/^Dosed/)
-  await screen.findByText(/12 × the top/)
+  const asked = await screen.findByText(/12 × the top/)
+  // The act is gone while it is asked about; the focus is where the question is.
+  expect(document.activeElement?.contains(asked)).toBe(true)
+  expect(document.activeElement).not.toBe(document.body)
   await press('It is so: note it')
   await screen.findByText('A word or two, please.')
   expect(currentWorld().lots.get(blueClip)?.left).toBe(17)

@@ -1,12 +1,13 @@
 /** Sentences at their edges: nothing taken, one hour, three decimals, a reason with an odd name. */
 import { expect, test } from 'vitest'
 import { entryText } from '../../app/words/entries.ts'
+import { usedTrayWords } from '../../app/words/moving.ts'
 import { bottleShort } from '../../app/words/names.ts'
 import { unloggedWords, yesWords } from '../../app/words/nights.ts'
 import { times } from '../../app/words/numbers.ts'
 import { reasonText } from '../../app/words/reasons.ts'
 import { refusalText } from '../../app/words/refusals.ts'
-import { saysWords, shakeWords, sinceWords } from '../../app/words/tonight.ts'
+import { openTrayWords, saysWords, shakeWords, sinceWords } from '../../app/words/tonight.ts'
 import {
   type BottleId,
   countPortions,
@@ -147,4 +148,18 @@ test('kept going without a count takes a portion a night, and says no more than 
     'Gave longgallery 1.3 mL of greenfood for two nights, 2 January to 3 January: 2 portions from blue clip.',
   )
   expect(entry && saysWords('answered', [entry], book.world())).toBe('Noted for those nights.')
+})
+
+test('of several trays the one in use is told by its number and its turn, and one alone by neither', () => {
+  const said = (...asked: Parameters<typeof usedTrayWords>) => plain(usedTrayWords(...asked)).split(':')[0]
+  expect(said(1, 12, 'open', 2)).toBe('Tray 2, the open one')
+  expect(said(1, 24, 'next', 2)).toBe('Tray 2, the next one')
+  expect(said(0, 24, undefined, 2)).toBe('Tray 1')
+  expect(said(0, 9, 'open', 1)).toBe('The open tray')
+  expect(said(0, 24, 'next', 1)).toBe('The tray')
+  const tray = { tray: 1, holds: 12, rows: 3, columns: 8, filled: 24, wells: [], cuts: [] }
+  expect([1, 2].map((trays) => plain(openTrayWords(tray, true, trays)))).toEqual([
+    '12 portions in the open tray.',
+    '12 portions in the open tray, tray 2.',
+  ])
 })

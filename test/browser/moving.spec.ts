@@ -44,7 +44,7 @@ test('whole trays move to a freezer named on the spot, and the open tray stays a
   await page.getByLabel('How many full trays?').fill('2')
   await page.getByRole('button', { name: 'Move them' }).click()
   await expect(answer(page)).toContainText(/58\sportions left/)
-  await expect(said(page, 'The open tray: 12 portions left.')).toBeVisible()
+  await expect(said(page, 'Tray 6, the open one: 12 portions left.')).toBeVisible()
   await go(page, '/food')
   await expect(lineOf(page, 'garage freezer')).toContainText('30')
 })

@@ -13,7 +13,7 @@ import {
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { Tray } from '../../parts/Tray.tsx'
-import { beyondWords, touchedWords } from '../../words/moving.ts'
+import { beyondWords, touchedWords, usedTrayWords } from '../../words/moving.ts'
 import { portions } from '../../words/numbers.ts'
 import { trayWords } from '../../words/tonight.ts'
 import { CutTray } from './CutTray.tsx'
@@ -23,10 +23,9 @@ import { placed, useAct } from './useAct.ts'
 
 const captionOf = (lot: Lot, { tray, holds }: TrayNow): string => {
   const trays = traysNow(lot)
-  const several = (trays?.trays.length ?? 0) > 1
-  const open = trays?.open?.tray === tray
-  const which = several ? `Tray ${tray + 1}${open ? ', the open one' : ''}` : open ? 'The open tray' : 'Tray 1'
-  return `${which}: ${portions(holds)} left. Touch a well when its portion has been taken.`
+  const inTurn = trays?.open ?? trays?.trays.findLast((other) => other.holds > 0)
+  const turn = inTurn?.tray !== tray ? undefined : trays?.open ? 'open' : 'next'
+  return usedTrayWords(tray, holds, turn, trays?.trays.length ?? 1)
 }
 
 type UsedTrayProps = LotDeedProps & { readonly tray: TrayNow }

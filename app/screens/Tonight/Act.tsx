@@ -1,5 +1,5 @@
 /** The large "Dosed" under the thumb, its undo in the same place, and what it was refused for. */
-import { Suspense } from 'react'
+import { type ReactNode, Suspense, useEffect, useRef } from 'react'
 import type { DoseRefusal, Serving, TonightLine } from '../../../core/index.ts'
 import { Button } from '../../parts/Actions.tsx'
 import { BigAct, Dock } from '../../parts/BigAct.tsx'
@@ -94,7 +94,7 @@ const Trouble = ({ line, reader, dosing }: TroubleProps) => {
       </Notice>
     )
   return (
-    <Suspense>
+    <Asked>
       <Refused
         refusal={refusal}
         food={line.food.food}
@@ -111,6 +111,19 @@ const Trouble = ({ line, reader, dosing }: TroubleProps) => {
           onLeave: dosing.reset,
         }}
       />
-    </Suspense>
+    </Asked>
+  )
+}
+
+/** The question takes the place of the act: whoever pressed that is led to it, rather than to the top of the page. */
+const Asked = ({ children }: { readonly children: ReactNode }) => {
+  const place = useRef<HTMLDivElement>(null)
+  useEffect(() => {
+    if (document.activeElement === document.body) place.current?.focus({ preventScroll: true })
+  }, [])
+  return (
+    <div ref={place} tabIndex={-1}>
+      <Suspense>{children}</Suspense>
+    </div>
   )
 }

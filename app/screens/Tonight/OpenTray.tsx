@@ -1,8 +1,7 @@
 /** The tray she reaches for, with the well whose turn it is ringed. */
 import { nextWell, type Serving, traysNow, type World } from '../../../core/index.ts'
 import { Tray } from '../../parts/Tray.tsx'
-import { portions } from '../../words/numbers.ts'
-import { trayWords } from '../../words/tonight.ts'
+import { openTrayWords, trayWords } from '../../words/tonight.ts'
 
 export const OpenTray = ({ serving, world }: { readonly serving: Serving; readonly world: World }) => {
   const lot = serving.taken.from === 'portions' ? world.lots.get(serving.taken.lot) : undefined
@@ -18,7 +17,7 @@ export const OpenTray = ({ serving, world }: { readonly serving: Serving; readon
       next={nextWell(tray)}
       size="compact"
       says={trayWords(tray)}
-      caption={`${portions(tray.holds)} in the ${trays?.open ? 'open' : 'next'} tray${(trays?.trays.length ?? 0) > 1 ? `, tray ${tray.tray + 1}` : ''}.`}
+      caption={openTrayWords(tray, trays?.open !== undefined, trays?.trays.length ?? 1)}
     />
   )
 }
