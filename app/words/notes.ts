@@ -1,3 +1,6 @@
+import type { Day } from '../../core/index.ts'
+import { dayHeading } from './diary.ts'
+
 /** Long words cut short where only a line of them has room: at a space if there is one near, never within a letter. */
 const cut = (text: string, most: number): string | undefined => {
   const letters = [...text.slice(0, most * 2)]
@@ -21,3 +24,7 @@ export const folded = (text: string): string | undefined => {
     ? (cut(lines.slice(0, mostLines).join('\n'), 400) ?? `${lines.slice(0, mostLines).join('\n')} …`)
     : cut(text, 400)
 }
+
+/** Once it is on disk: "Your note stands under Thursday, 12 November." */
+export const notedWords = (day: Day, today: Day): string =>
+  `Your note stands under ${day === today ? 'today' : dayHeading(day, today)}.`

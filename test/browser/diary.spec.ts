@@ -58,6 +58,7 @@ test('a note about an earlier day is kept half-typed, written down as text, and 
   await expect(page.getByLabel('At what time?')).toHaveValue('22:35')
   await page.getByRole('button', { name: 'Write it down' }).click()
   await expect(page.getByRole('heading', { level: 1, name: 'Diary' })).toBeVisible()
+  await expect(page.getByText(/^Your note stands under Thursday, 12\sNovember\.$/)).toBeVisible()
   const note = lines(page).filter({ hasText: 'Eggs on the glass.' })
   await expect(note).toContainText('Cockle: Eggs on the glass.')
   await expect(note).toContainText('<img src=x onerror=alert(1)>')

@@ -17,7 +17,7 @@ import { Book } from './Book.tsx'
 import { everything, isEverything, type Looking, LookUp } from './LookUp.tsx'
 import { countLines, type LookedFor, lastHappened } from './pages.ts'
 
-export const Diary = () => {
+export const Diary = ({ noted }: { readonly noted?: string | undefined }) => {
   const reading = useSameReading()
   const { world, now, zone } = reading
   const [looking, setLooking] = useState(everything)
@@ -31,6 +31,7 @@ export const Diary = () => {
   const empty = world.history.all.length === 0
   return (
     <Page title="Diary" answer={answer}>
+      {noted && <output>{noted}</output>}
       {/* Ahead of the questions: among their answers it would pass for one of them. */}
       {!empty && (
         <div>

@@ -8,13 +8,14 @@ import { Page } from '../../parts/Page.tsx'
 import { useDraft } from '../../state/useDraft.ts'
 import { fromStorage, useRequest } from '../../state/useRequest.ts'
 import { dayInFull } from '../../words/dates.ts'
+import { notedWords } from '../../words/notes.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
 import { NoteForm } from './NoteForm.tsx'
 import { momentOf, newNote, told } from './noteFields.ts'
 
-export const NotePage = ({ day }: { readonly day?: string }) => {
+export const NotePage = ({ day, onNoted }: { readonly day?: string; readonly onNoted?: (says: string) => void }) => {
   const reading = useReading()
   const [, navigate] = useLocation()
   const onDay = day !== undefined && isDay(day) ? day : undefined
@@ -23,13 +24,14 @@ export const NotePage = ({ day }: { readonly day?: string }) => {
     newNote(onDay ?? reading.today),
   )
   const { busy, refusal, send, reset } = useRequest<NoteRefusal>()
+  const meant = isDay(fields.day) ? fields.day : reading.today
   const write = async () => {
     const done = await send((_world, { now }) => writeNote(told(fields, momentOf(fields, reading, now)), now))
     if (!done) return
     await clear()
+    onNoted?.(notedWords(meant, reading.today))
     navigate('/diary')
   }
-  const meant = isDay(fields.day) ? fields.day : reading.today
   const answer = meant === reading.today ? 'A note about today.' : `A note about ${dayInFull(meant)}.`
   return (
     <Page title="A note" answer={answer}>
