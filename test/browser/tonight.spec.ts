@@ -102,6 +102,8 @@ test('into the wrong tank: one touch moves it, and one takes that back', async (
   await dosed(page).click()
   await somethingElse(page)
   await press(page, 'Wrong tank: it went into Cockle')
+  // Twice its size for the smaller tank: asked about as any dose of that size.
+  await press(page, 'It is so: note it')
   await expect(answer(page)).toContainText('Tonight, Long Gallery')
   await expect(said(page, 'done: 1 mL at 20:30')).toBeVisible()
   await undo(page)
@@ -136,7 +138,7 @@ test('two above the range: said once, the next night waits, and she may keep it'
   await expect(said(page, 'That is 2 × the top of the range, 1 mL.')).toBeVisible()
   await press(page, 'It is so: note it')
   await expect(answer(page)).toContainText('Next: Sunday night')
-  await expect(said(page, 'Next: 29 November instead of 27 November.')).toBeVisible()
+  await expect(said(page, 'the next dose waits until 29 November instead of 27 November.')).toBeVisible()
   await press(page, /^Keep 27\sNovember$/)
   await expect(answer(page)).toContainText('Next: Friday night')
 })
