@@ -1,5 +1,5 @@
 /** Which nudges this phone has shown. */
-import { ok, type Result } from '../../core/index.ts'
+import { type Moment, moment, ok, type Result } from '../../core/index.ts'
 import type { StorageRefusal } from './connection.ts'
 import type { Device, NudgeShown } from './device.ts'
 import { writeStrictly } from './transaction.ts'
@@ -9,12 +9,20 @@ export const shownNudges = async (device: Device): Promise<Result<ReadonlySet<st
   return keys.ok ? ok(new Set(keys.value)) : keys
 }
 
-/** True for the one who may show it, however many ask at the same time. */
+/** Days a record is kept. Its night deserves no nudge after three hours; the rest is for a clock put right meanwhile. */
+const keptDays = 60
+const keptSince = (now: Moment): Moment => moment(now - keptDays * 24 * 60 * 60_000)
+
+/** True for the one who may show it, however many ask at the same time. What is long past goes with the same write. */
 export const claimNudge = (device: Device, key: string, shown: NudgeShown): Promise<Result<boolean, StorageRefusal>> =>
   device.use(async (db) => {
     try {
       await writeStrictly(db, ['nudges'], async (tx) => {
-        await tx.objectStore('nudges').add(shown, key)
+        const store = tx.objectStore('nudges')
+        await store.add(shown, key)
+        const since = keptSince(shown.shownAt)
+        for (let each = await store.openCursor(); each; each = await each.continue())
+          if (each.value.shownAt < since) await each.delete()
       })
       return true
     } catch (error) {

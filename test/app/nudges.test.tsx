@@ -9,7 +9,7 @@ import { type Reach, reconcile } from '../../app/reminders/reconcile.ts'
 import { type Device, keepMatter, openDevice } from '../../app/storage/device.ts'
 import { importEntries } from '../../app/storage/importing.ts'
 import { nothingSeen, openLedger, readAfter } from '../../app/storage/ledger.ts'
-import { shownNudges } from '../../app/storage/nudges.ts'
+import { claimNudge, shownNudges } from '../../app/storage/nudges.ts'
 import type { Ledger } from '../../app/storage/schema.ts'
 import { dosedWords, nextNudgeText, standingText } from '../../app/words/nudges.ts'
 import {
@@ -259,4 +259,27 @@ test('whatever stands in the way has its sentence, and points at the phone’s o
   expect(standingText('denied')).toContain('alarm')
   expect(standingText('lost')).toMatch(/^Nudges are off/)
   expect(standingText('on')).toBeUndefined()
+})
+
+describe('of the records on this phone', () => {
+  const night = (day: string) => {
+    const shownAt = at(`${day} 21:20`)
+    return claimNudge(device, `longgallery/${day}`, { plannedAt: shownAt, shownAt, via: 'glass' })
+  }
+  test('those older than sixty days go when a new one is written, and no others', async () => {
+    for (const day of ['2026-09-26', '2026-09-27', '2026-11-23']) expect(done(await night(day))).toBe(true)
+    expect(done(await shownNudges(device)).size).toBe(3)
+    expect(done(await night('2026-11-25'))).toBe(true)
+    expect([...done(await shownNudges(device))]).toEqual([
+      'longgallery/2026-09-27',
+      'longgallery/2026-11-23',
+      'longgallery/2026-11-25',
+    ])
+  })
+  test('none goes when the night is claimed already', async () => {
+    const late = { plannedAt: minute, shownAt: at('2027-11-25 21:20'), via: 'glass' }
+    done(await night('2026-11-25'))
+    expect(done(await claimNudge(device, 'longgallery/2026-11-25', late))).toBe(false)
+    expect(done(await shownNudges(device)).size).toBe(1)
+  })
 })
