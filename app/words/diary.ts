@@ -85,6 +85,9 @@ export const undoTakesAlong = (fact: Fact): string | undefined => {
       return 'The figure is again what the book said.'
     case 'questionSettled':
       return 'The question will be asked again.'
+    case 'lampSeen':
+    case 'powerCut':
+      return 'The lamp is reckoned without it.'
     case 'bottleOpened':
     case 'bottleFinished':
     case 'bottlesShaken':

@@ -18,6 +18,7 @@ import {
   type Zone,
 } from '../../core/index.ts'
 import { dayInFull, dayWords, nightFrom, nightWords } from './dates.ts'
+import { duration, lampClocks } from './lamp.ts'
 import { list } from './list.ts'
 import { bottleName, doors, foodName, lotName, placeName, tankName } from './names.ts'
 import {
@@ -79,8 +80,13 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
     case 'tankDescribed': {
       const { stated, measured, about } = fact.water
       const size = stated ?? measured
-      return `${fact.name}: ${size ? `${about ? 'about ' : ''}${water(size)}` : 'volume by measurements'}, lights out at ${fact.lightsOut}.`
+      const lamp = fact.lamp ? `, ${lampClocks[fact.lamp]}` : ''
+      return `${fact.name}: ${size ? `${about ? 'about ' : ''}${water(size)}` : 'volume by measurements'}, lights out at ${fact.lightsOut}${lamp}.`
     }
+    case 'lampSeen':
+      return `The lamp of ${tankName(world, fact.tank, now)} goes out at ${fact.goesOut} by the wall.`
+    case 'powerCut':
+      return `The power was away for ${duration(fact.minutes)}: ${list(fact.tanks.map((tank) => tankName(world, tank, now)))}.`
     case 'foodDescribed':
       return `${fact.name} is ${kindOfFood[fact.sort]}: ${millilitreRange(fact.band.low, fact.band.high)} per ${water(fact.band.per)}, ${everyNights(fact.everyNights)}.`
     case 'tankRetired':

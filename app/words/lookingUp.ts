@@ -33,6 +33,8 @@ const groupOf: Readonly<Record<FactKind, Group>> = {
   liquidGone: 'food',
   tankDescribed: 'water',
   tankRetired: 'water',
+  lampSeen: 'water',
+  powerCut: 'water',
   planMade: 'water',
   planEnded: 'water',
   planHeld: 'water',

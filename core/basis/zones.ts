@@ -34,7 +34,7 @@ const native = (globalThis as { readonly Temporal?: NativeTime }).Temporal
  * Minutes east of Greenwich. The engine's own calendar is asked first: the formatter that `tzOffset` needs takes 30 to 60 ms
  * to make (Chromium 156, a desk machine), several times that on a phone, and Tonight waits for it.
  */
-const offsetMinutes = (zone: string, at: number): number => {
+export const offsetMinutes = (zone: string, at: number): number => {
   if (native === undefined) return tzOffset(zone, new Date(at))
   try {
     return (
@@ -49,6 +49,9 @@ const offsetMinutes = (zone: string, at: number): number => {
 /** A time on the wall clock, `HH:mm`. */
 export type ClockTime = Branded<string, 'ClockTime'>
 export const isClockTime = (text: string): text is ClockTime => /^([01]\d|2[0-3]):[0-5]\d$/.test(text)
+/** @param minutes after midnight, 0 to 1439 */
+export const clockTime = (minutes: number): ClockTime =>
+  `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(minutes % 60).padStart(2, '0')}` as ClockTime
 /** Minutes after midnight, 0 to 1439. */
 export const clockMinutes = (time: ClockTime): number => Number(time.slice(0, 2)) * 60 + Number(time.slice(3))
 

@@ -6,7 +6,8 @@ import type { FoodDescribed } from '../food/facts.ts'
 import { type FoodState, foodAt } from '../food/state.ts'
 import { gather } from '../ledger/gather.ts'
 import type { TankDescribed } from '../tank/facts.ts'
-import { lightsOutOf, nightOf, type TankState, tankKept } from '../tank/state.ts'
+import { lampOut } from '../tank/lamp.ts'
+import { nightOf, type TankState, tankKept } from '../tank/state.ts'
 import { type Due, dueOf, type Overfed } from './due.ts'
 import type { PlanMade } from './facts.ts'
 import { openNights } from './openNights.ts'
@@ -88,7 +89,7 @@ export const tonight = (state: TankState & FoodState & DosingState, now: Moment)
       if (!tank || !food || !due) return []
       const night = nightOf(now, tank)
       const unlogged = openNights(state, plan, now)
-      const lightsOut = lightsOutOf(night, tank)
+      const lightsOut = lampOut(state, tank, night)
       return [
         {
           plan,

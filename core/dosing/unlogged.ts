@@ -7,7 +7,8 @@ import { ok, type Result, refuse } from '../basis/result.ts'
 import type { Moment } from '../basis/zones.ts'
 import { type FoodState, mostPortions } from '../food/state.ts'
 import { gather } from '../ledger/gather.ts'
-import { lightsOutOf, type TankState, tankAt } from '../tank/state.ts'
+import { lampOut } from '../tank/lamp.ts'
+import { type TankState, tankAt } from '../tank/state.ts'
 import { portionsPerDose } from './cover.ts'
 import type { DoseGiven, NightsCounted, NightsMissed, PlanMade, Served, Taken } from './facts.ts'
 import { saidMissed } from './openNights.ts'
@@ -76,7 +77,7 @@ const asUsual = (state: State, food: FoodId, rounds: readonly Known[], now: Mome
     const [serving] = servings(sources.filter(thereBy(night)), plan.amount, night)
     served.push({ tank: plan.tank, plan: plan.plan, night, amount: serving?.amount ?? plan.amount })
     if (!serving) addAgain(taken, plan.amount, state)
-    if (!serving || !tank || seenSince(state, serving, lightsOutOf(night, tank))) continue
+    if (!serving || !tank || seenSince(state, serving, lampOut(state, tank, night))) continue
     sources = sources.map((source) => (source === serving.source ? afterwards(serving, night) : source))
     addTaken(taken, serving.taken)
   }

@@ -6,7 +6,8 @@ import { type DosingState, plansAt } from '../dosing/state.ts'
 import { type TonightLine, tonight } from '../dosing/tonight.ts'
 import type { FoodState } from '../food/state.ts'
 import type { TankDescribed } from '../tank/facts.ts'
-import { lightsOutOf, nightOf, type TankState, tanksAt } from '../tank/state.ts'
+import { lampOut } from '../tank/lamp.ts'
+import { nightOf, type TankState, tanksAt } from '../tank/state.ts'
 
 type State = TankState & FoodState & DosingState
 
@@ -28,8 +29,8 @@ export const nudgeDelay = 20
 export const nudgeLate = 3
 
 const minute = 60_000
-export const nudgeAt = (night: Day, tank: TankDescribed): Moment =>
-  moment(lightsOutOf(night, tank) + nudgeDelay * minute)
+export const nudgeAt = (state: TankState, tank: TankDescribed, night: Day): Moment =>
+  moment(lampOut(state, tank, night) + nudgeDelay * minute)
 
 /** One for each tank and night, and none once it is shown. Where nothing is left to take, the night is left in peace. */
 export const nudges = (state: State, now: Moment, shown: ReadonlySet<string>): readonly Nudge[] =>
@@ -50,7 +51,7 @@ const linesOf = (state: State, { tank }: TankDescribed, now: Moment): readonly T
 const nudgeOf = (state: State, tank: TankDescribed, now: Moment, shown: ReadonlySet<string>): Nudge | undefined => {
   const night = nightOf(now, tank)
   const key = `${tank.tank}/${night}` as const
-  const plannedAt = nudgeAt(night, tank)
+  const plannedAt = nudgeAt(state, tank, night)
   if (shown.has(key) || now < plannedAt || now >= plannedAt + nudgeLate * 60 * minute) return undefined
   const lines = linesOf(state, tank, now).filter((line) => line.state.is === 'due' && line.servings.length > 0)
   return lines.length > 0 ? { key, tank, night, plannedAt, lines } : undefined
@@ -62,9 +63,9 @@ const mostSteps = 40
 const nextOf = (state: State, tank: TankDescribed, now: Moment, shown: ReadonlySet<string>): Nudge | undefined => {
   if (!plansAt(state, now).some((plan) => plan.tank === tank.tank)) return undefined
   const tonightAt = nightOf(now, tank)
-  let night = nudgeAt(tonightAt, tank) > now ? tonightAt : addDays(tonightAt, 1)
+  let night = nudgeAt(state, tank, tonightAt) > now ? tonightAt : addDays(tonightAt, 1)
   for (let step = 0; step < mostSteps; step++) {
-    const at = nudgeAt(night, tank)
+    const at = nudgeAt(state, tank, night)
     const nudge = nudgeOf(state, tank, at, shown)
     if (nudge) return nudge
     const coming = linesOf(state, tank, at).map((line) => ('next' in line.state ? line.state.next : addDays(night, 1)))

@@ -25,6 +25,13 @@ export type TankWater = {
   readonly doseBy: 'stated' | 'true'
 }
 
+/**
+ * What the lamp's own clock does. `dial`: it ignores clock changes and stands still without power. `ownClock`: it ignores clock
+ * changes and keeps time without power. `losesTime`: as that, until a power cut, after which nobody knows. `followsClocks`: it
+ * shows what the wall shows.
+ */
+export type LampClock = 'followsClocks' | 'dial' | 'ownClock' | 'losesTime'
+
 /** A whole snapshot: the latest one holds, earlier ones judge the doses of their time. */
 export type TankDescribed = {
   readonly kind: 'tankDescribed'
@@ -33,7 +40,10 @@ export type TankDescribed = {
   readonly name: string
   readonly water: TankWater
   readonly zone: Zone
+  /** By the wall, on the day it was set. */
   readonly lightsOut: ClockTime
+  /** Absent: it follows the clocks. */
+  readonly lamp?: LampClock
   /** The smallest step her pipette or syringe shows. */
   readonly pipetteMark: Microlitres
 }
@@ -46,4 +56,23 @@ export type TankRetired = {
   readonly why?: string
 }
 
-export type TankFact = TankDescribed | TankRetired
+/** When the lamp goes out by the wall from now on: its clock was put right, or she looked. */
+export type LampSeen = {
+  readonly kind: 'lampSeen'
+  readonly at: Moment
+  readonly tank: TankId
+  readonly goesOut: ClockTime
+}
+
+/** The power was away. */
+export type PowerCut = {
+  readonly kind: 'powerCut'
+  /** When it was back. */
+  readonly at: Moment
+  /** Whole, 1 to 20,160. */
+  readonly minutes: number
+  /** Whose lamps stood without it. */
+  readonly tanks: readonly TankId[]
+}
+
+export type TankFact = TankDescribed | TankRetired | LampSeen | PowerCut

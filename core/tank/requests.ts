@@ -4,7 +4,7 @@ import type { TankId } from '../basis/ids.ts'
 import { type NumberRefusal, readNumber } from '../basis/numbers.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
 import { type ClockTime, isClockTime, isZone, type Moment } from '../basis/zones.ts'
-import type { TankDescribed, TankWater } from './facts.ts'
+import type { LampClock, TankDescribed, TankWater } from './facts.ts'
 import { doseWater, trueWater } from './state.ts'
 
 /** Above this a volume was probably typed in cm or mL: bigger than a van. Schools have such tanks, so it is only asked. */
@@ -57,6 +57,7 @@ export type TankAsked = {
   readonly water: TankWater
   readonly zone: string
   readonly lightsOut: string
+  readonly lamp?: LampClock
   readonly pipetteMark: Microlitres
 }
 export type TankRefusal =

@@ -4,12 +4,15 @@ import { addDays, type Day } from '../basis/days.ts'
 import type { TankId } from '../basis/ids.ts'
 import { type ClockTime, clockMinutes, type Moment, momentAt, wallClock, type Zone } from '../basis/zones.ts'
 import { inForce, retiredAt } from '../ledger/snapshot.ts'
-import type { InsideMeasures, TankDescribed, TankRetired, TankWater } from './facts.ts'
+import type { InsideMeasures, LampSeen, PowerCut, TankDescribed, TankRetired, TankWater } from './facts.ts'
 
 export type TankState = {
   /** Every description of each tank, in order. */
   readonly tanks: ReadonlyMap<TankId, readonly TankDescribed[]>
   readonly tanksRetired: ReadonlyMap<TankId, readonly TankRetired[]>
+  /** What was seen of each tank's lamp, in order. */
+  readonly lampsSeen: ReadonlyMap<TankId, readonly LampSeen[]>
+  readonly powerCuts: readonly PowerCut[]
 }
 
 export const tankAt = ({ tanks }: TankState, tank: TankId, now: Moment): TankDescribed | undefined =>
@@ -67,7 +70,7 @@ export const nightOf = (at: Moment, { zone, lightsOut }: Nights): Day => {
   return addDays(wall.day, evening)
 }
 
-/** When the lamp goes out in a night. */
+/** When the lamp is meant to go out in a night; when it does, tank/lamp.ts says. */
 export const lightsOutOf = (night: Day, { zone, lightsOut }: Nights): Moment => {
   const out = clockMinutes(lightsOut)
   return momentAt(out < smallHours ? addDays(night, 1) : night, out, zone)

@@ -19,6 +19,7 @@ export const concerning = ({ plans, history }: World, tank: TankId): ((fact: Fac
     switch (fact.kind) {
       case 'tankDescribed':
       case 'tankRetired':
+      case 'lampSeen':
       case 'planMade':
       case 'nightSkipped':
       case 'nightUnknown':
@@ -29,6 +30,8 @@ export const concerning = ({ plans, history }: World, tank: TankId): ((fact: Fac
       case 'doseGivenOffPlan':
       case 'doseSetAside':
         return fact.served.some((part) => part.tank === tank)
+      case 'powerCut':
+        return fact.tanks.includes(tank)
       case 'nightsCounted':
         return fact.rounds.some((round) => round.tank === tank)
       case 'planEnded':

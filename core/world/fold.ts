@@ -94,6 +94,8 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
     const { id, fact } = entry
     switch (fact.kind) {
       case 'tankDescribed':
+      case 'lampSeen':
+      case 'powerCut':
         return applyTank(tanks, fact)
       case 'tankRetired':
         endPlans(dosing, fact)

@@ -4,6 +4,7 @@ import type { TankId } from '../../basis/ids.ts'
 import {
   clockTime,
   id,
+  list,
   maybe,
   measure,
   moment,
@@ -12,6 +13,7 @@ import {
   someAmount,
   text,
   water,
+  whole,
   yesOrNo,
   zone,
 } from './fields.ts'
@@ -41,6 +43,7 @@ export const tankDescribed = v.looseObject({
   }),
   zone,
   lightsOut: clockTime,
+  lamp: maybe(oneOf(['followsClocks', 'dial', 'ownClock', 'losesTime'])),
   pipetteMark: someAmount,
 })
 export const tankRetired = v.looseObject({
@@ -48,4 +51,16 @@ export const tankRetired = v.looseObject({
   at: moment,
   tank: id<TankId>(),
   why: maybe(text),
+})
+export const lampSeen = v.looseObject({
+  kind: v.literal('lampSeen'),
+  at: moment,
+  tank: id<TankId>(),
+  goesOut: clockTime,
+})
+export const powerCut = v.looseObject({
+  kind: v.literal('powerCut'),
+  at: moment,
+  minutes: whole(1, 20_160),
+  tanks: list(id<TankId>()),
 })

@@ -195,8 +195,8 @@ describe('whatever the zone and the lamp', () => {
         for (const gap of gaps) {
           now = moment(now + gap * 60_000)
           const night = nightOf(now, tank)
-          const open = nudgeAt(night, tank) <= now && now < nudgeAt(night, tank) + nudgeLate * 3_600_000
-          met.note('looked too early', now < nudgeAt(night, tank))
+          const open = nudgeAt(world, tank, night) <= now && now < nudgeAt(world, tank, night) + nudgeLate * 3_600_000
+          met.note('looked too early', now < nudgeAt(world, tank, night))
           met.note('looked twice in one night', open && due.has(night))
           if (open) due.add(night)
           for (const nudge of nudges(world, now, shown)) {
