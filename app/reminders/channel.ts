@@ -4,8 +4,8 @@ import type { Day, DoseAsked, TankId } from '../../core/index.ts'
 /** What stands behind "Dosed": what the words said to take, whatever the book would propose by then. */
 export type Offer = {
   readonly kind: 'offer'
-  readonly tank: TankId
   readonly night: Day
+  readonly tanks: readonly TankId[]
   readonly doses: readonly Pick<DoseAsked, 'plan' | 'taken' | 'amount'>[]
 }
 

@@ -65,8 +65,11 @@ export const noteDosed = async (offer: Offer, { now, ledger, device, newDeviceId
 
 /** One that is given already is passed over, unless all are. Anything else refused, and nothing is written. */
 const dosesOf = (offer: Offer, world: World, at: Moment): Result<readonly DoseFact[], DosedRefusal> => {
-  const tank = tankAt(world, offer.tank, at)
-  if (tank && nightOf(at, tank) !== offer.night) return refuse({ why: 'nightIsOver' })
+  const over = offer.tanks.some((id) => {
+    const tank = tankAt(world, id, at)
+    return tank && nightOf(at, tank) !== offer.night
+  })
+  if (over) return refuse({ why: 'nightIsOver' })
   const facts: DoseFact[] = []
   let given: DoseRefusal | undefined
   for (const dose of offer.doses) {

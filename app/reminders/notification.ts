@@ -34,7 +34,7 @@ export const withdrawAnswered = async (
   await alone(async () => {
     for (const notification of await registration.getNotifications()) {
       const offer = offerIn(notification.data)
-      if (offer && !due.some(({ tank, night }) => tank.tank === offer.tank && night === offer.night))
+      if (offer && !due.some(({ tank, night }) => offer.tanks.includes(tank.tank) && night === offer.night))
         notification.close()
     }
   })
@@ -50,4 +50,4 @@ const alone = <Value>(work: () => Promise<Value>): Promise<Value> =>
 /** What a notification carries: an offer, nothing, or something an older version put there. */
 export const offerIn = (data: unknown): Offer | undefined => (isOffer(data) ? data : undefined)
 const isOffer = (data: unknown): data is Offer =>
-  typeof data === 'object' && data !== null && 'kind' in data && data.kind === 'offer'
+  typeof data === 'object' && data !== null && 'kind' in data && data.kind === 'offer' && 'tanks' in data

@@ -4,9 +4,10 @@ import { wallDay } from '../../core/index.ts'
 import { Actions, Button } from '../parts/Actions.tsx'
 import { MoreExact } from '../parts/MoreExact.tsx'
 import { Page } from '../parts/Page.tsx'
-import { now, phoneZone } from '../state/clock.ts'
+import { now } from '../state/clock.ts'
 import { lookingRound } from '../state/household.ts'
 import { flushAndReload } from '../state/leave.ts'
+import { phoneZone } from '../state/phoneZone.ts'
 import { SaveBackup } from './ThisPhone/SaveBackup.tsx'
 
 type BrokenProps = { readonly children: ReactNode }

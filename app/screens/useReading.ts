@@ -1,6 +1,7 @@
 /** What a screen reads: the world, the time, and the calendar the household lives by. */
 import { type Day, type Here, type Moment, tanksAt, type World, wallDay, type Zone } from '../../core/index.ts'
-import { phoneZone, useNow } from '../state/clock.ts'
+import { useNow } from '../state/clock.ts'
+import { phoneZone } from '../state/phoneZone.ts'
 import { useWorld } from '../state/store.ts'
 
 /** The first tank's zone; the phone's own until there is one. */

@@ -13,9 +13,10 @@ import { version } from '../../package.json'
 import type { FileTooLarge, FileUnreadable, NotHandedOver } from '../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
 import type { Imported, ImportStopped, Progress } from '../storage/importing.ts'
-import { now, phoneZone } from './clock.ts'
+import { now } from './clock.ts'
 import { renewDevice, setMatter, thisDevice } from './device.ts'
 import { loadPart } from './leave.ts'
+import { phoneZone } from './phoneZone.ts'
 import { takeIn, wholeBook } from './store.ts'
 
 const codec = () => loadPart(() => import('../storage/codec.ts'))

@@ -1,6 +1,6 @@
 /** The one place that reads the time. What is shown moves on by the minute, and at once when the phone wakes up. */
 import { useSyncExternalStore } from 'react'
-import { isZone, type Moment, moment, type Zone } from '../../core/index.ts'
+import { type Moment, moment } from '../../core/index.ts'
 import { signal } from './signal.ts'
 
 export const now = (): Moment => moment(Date.now())
@@ -47,11 +47,4 @@ export const useNow = (): Moment => useSyncExternalStore(subscribe, timeShown)
 const timeShown = (): Moment => {
   if (watching === 0 && now() - shown >= minute) shown = now()
   return shown
-}
-
-/** Where the phone thinks it is. */
-export const phoneZone = (): Zone => {
-  const zone = Intl.DateTimeFormat().resolvedOptions().timeZone
-  // A phone without a zone says "Etc/Unknown" or nothing.
-  return isZone(zone) ? zone : ('UTC' as Zone)
 }

@@ -6,10 +6,11 @@ import { deviceId, openDevice } from '../storage/device.ts'
 import { importEntries } from '../storage/importing.ts'
 import { nothingSeen, openLedger, readAfter } from '../storage/ledger.ts'
 import { deleteMadeUp, madeUp } from '../storage/madeUp.ts'
-import { now, phoneZone } from './clock.ts'
+import { now } from './clock.ts'
 import { device } from './device.ts'
 import { newDeviceId, newId } from './ids.ts'
 import { dropAllWords } from './lastWords.ts'
+import { phoneZone } from './phoneZone.ts'
 import { closeBook, start } from './store.ts'
 
 /** In the tab that is about to go in. What another tab left behind is not shown again. */

@@ -2,7 +2,8 @@
  * The page's part in nudges: it knows the minute and wakes the worker, which decides by itself. While no page is open
  * nothing wakes it: no browser lets an app without a server be woken at a planned time.
  */
-import { type Moment, nextNudge, nudges, type Result } from '../../core/index.ts'
+import { type Moment, nextNudge, nextShaking, nudges, type Result } from '../../core/index.ts'
+import { phoneKnows, wishesOf } from '../reminders/asked.ts'
 import type { NudgeStanding, Telling } from '../reminders/channel.ts'
 import { notifications, withdrawAnswered } from '../reminders/notification.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
@@ -10,6 +11,7 @@ import { reconcileNow } from '../storage/messages.ts'
 import { now } from './clock.ts'
 import { matter, setMatter, watchMatters } from './device.ts'
 import { lookingRound } from './household.ts'
+import { phoneZone } from './phoneZone.ts'
 import { currentWorld, watchWorld } from './store.ts'
 
 /** A laptop that sleeps stops its timers, so none is set further ahead than this. */
@@ -34,14 +36,18 @@ const look = () => {
   clearTimeout(timer)
   if (nudgeStanding(matter('nudge')) !== 'on') return asked.clear()
   const [world, at] = [currentWorld(), now()]
-  const due = nudges(world, at, asked)
-  for (const { key } of due) asked.add(key)
+  const wishes = wishesOf(matter('wishes'), phoneZone())
+  const phone = phoneKnows(matter('lastBackup'), matter('calendar'))
+  const due = nudges(world, at, { shown: asked, wishes, phone })
+  for (const { claims } of due) for (const claim of claims) asked.add(claim)
   if (due.length > 0) void wakeWorker()
   void withdraw()
-  const next = nextNudge(world, at, asked)
-  if (next) timer = setTimeout(look, waitUntil(next.plannedAt, at))
+  const next = [nextNudge(world, at, { shown: asked, wishes })?.plannedAt, nextShaking(at, wishes)]
+  timer = setTimeout(look, waitUntil(next, at))
 }
-const waitUntil = (then: Moment, at: Moment): number => Math.min(longestWait, then - at)
+/** No further ahead than a look is due in any case: what else there is to say of an evening has no minute of its own. */
+const waitUntil = (next: readonly (Moment | undefined)[], at: Moment): number =>
+  Math.min(longestWait, ...next.flatMap((then) => (then === undefined ? [] : [Math.max(0, then - at)])))
 
 const wakeWorker = async (): Promise<void> => {
   const registration = await navigator.serviceWorker.ready

@@ -1,6 +1,6 @@
 /** What belongs to this phone alone: never exported, in a database of its own that an import cannot touch. */
 import type { DBSchema } from 'idb'
-import { type DeviceId, type Moment, ok, type Result } from '../../core/index.ts'
+import { type Day, type DeviceId, type Moment, ok, type Result, type Wishes } from '../../core/index.ts'
 import { type Connection, connect, type Notices, type Step, type StorageRefusal } from './connection.ts'
 import { writeStrictly } from './transaction.ts'
 
@@ -19,6 +19,20 @@ export type DeviceMatters = {
   readonly toldOffline: true
   /** Her wish; whether the browser goes along with it is asked anew each time. */
   readonly nudge: boolean
+  /** How she wants them; absent: as usual. */
+  readonly wishes: KeptWishes
+  readonly calendar: CalendarTaken
+}
+/** Where she is is asked anew each time. */
+export type KeptWishes = Omit<Wishes, 'zone'>
+/** What the last calendar file said, so that the next one takes its place. */
+export type CalendarTaken = {
+  /** The same in every file of this phone. */
+  readonly series: string
+  readonly sequence: number
+  readonly takenAt: Moment
+  /** The nights with an event in it, oldest first. */
+  readonly nights: readonly Day[]
 }
 /** A form's fields as one tab last had them. Each tab has its own: two tabs at one form must not undo each other. */
 export type Draft = { readonly fields: unknown; readonly savedAt: Moment; readonly tab: string }

@@ -13,13 +13,21 @@ export const shownNudges = async (device: Device): Promise<Result<ReadonlySet<st
 const keptDays = 60
 const keptSince = (now: Moment): Moment => moment(now - keptDays * 24 * 60 * 60_000)
 
-/** True for the one who may show it, however many ask at the same time. What is long past goes with the same write. */
-export const claimNudge = (device: Device, key: string, shown: NudgeShown): Promise<Result<boolean, StorageRefusal>> =>
+/**
+ * True for the one who may show it, however many ask at the same time. What is long past goes with the same write.
+ * @param key its own name, and those of what it carries: none of them is to be said again
+ */
+export const claimNudge = (
+  device: Device,
+  [key, ...carried]: readonly [string, ...string[]],
+  shown: NudgeShown,
+): Promise<Result<boolean, StorageRefusal>> =>
   device.use(async (db) => {
     try {
       await writeStrictly(db, ['nudges'], async (tx) => {
         const store = tx.objectStore('nudges')
         await store.add(shown, key)
+        await Promise.all(carried.map((name) => store.put(shown, name)))
         const since = keptSince(shown.shownAt)
         for (let each = await store.openCursor(); each; each = await each.continue())
           if (each.value.shownAt < since) await each.delete()

@@ -45,7 +45,7 @@ const tonightText = ({ tank, lamp, tonight }: LampAsk): string | undefined => {
 }
 
 /** What the change of the clocks does to it; undefined where none is near. */
-const changeText = ({ tank, lamp, change }: LampAsk): string | undefined => {
+export const changeText = ({ tank, lamp, change }: LampAsk): string | undefined => {
   if (!change) return undefined
   const { day, forward, leftAlone } = change
   const clocks = `On ${weekday(day)}, ${dayOfMonth(day)}, the clocks go ${way(forward)}.`

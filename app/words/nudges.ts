@@ -1,11 +1,17 @@
 /** What a nudge says, what is answered to it, and what This phone says about nudges. Short: it is read by red light. */
 import {
+  type Day,
   type Entry,
+  type EveningNudge,
   type Fact,
   type Moment,
+  type NextNight,
+  type Notice,
   type Nudge,
   nightOf,
   nudgeDelay,
+  type ShakeNudge,
+  type TankId,
   type TonightLine,
   tankAt,
   type World,
@@ -14,46 +20,92 @@ import {
 } from '../../core/index.ts'
 import type { NudgeStanding, Offer, Telling } from '../reminders/channel.ts'
 import type { Dosed } from '../reminders/dosed.ts'
-import { clock, nightFrom } from './dates.ts'
-import { capital, millilitres } from './numbers.ts'
+import { clock, dayWords, nightFrom } from './dates.ts'
+import { changeText } from './lamp.ts'
+import { list } from './list.ts'
+import { bottleName, foodName, lotName, tankName } from './names.ts'
+import { capital, millilitres, portions } from './numbers.ts'
 import { refusalText } from './refusals.ts'
 import { takeWords } from './tonight.ts'
 
-/** "One portion from tray bag 3, kitchen freezer." With two foods each by its name. */
-const takeOf = (line: TonightLine, among: number, world: World, now: Moment): string[] => {
+/** "One portion from tray bag 3, kitchen freezer." With two foods or tanks each by its name. */
+const takeOf = (line: TonightLine, names: readonly string[], world: World, now: Moment): string[] => {
   const [serving] = line.servings
   if (!serving) return []
   const take = takeWords(serving, world, now)
-  return [among === 1 ? `${capital(take)}.` : `${line.food.name}: ${take}.`]
+  return [names.length === 0 ? `${capital(take)}.` : `${names.join(', ')}: ${take}.`]
 }
 
 /** The planned minute stands in the words: not every phone shows one, and a late nudge shows another. */
-export const nudgeWords = ({ key, tank, night, lines, plannedAt }: Nudge, world: World, now: Moment): Telling => {
+const eveningWords = (nudge: EveningNudge, world: World, now: Moment): Telling => {
+  const { key, tanks, night, lines, plannedAt, zone, notices, calm } = nudge
   const doses = lines.flatMap(({ plan, servings: [serving] }) =>
     serving ? [{ plan: plan.plan, taken: [serving.taken], amount: serving.amount }] : [],
   )
-  const offer: Offer = { kind: 'offer', tank: tank.tank, night, doses }
-  const takes = lines.flatMap((line) => takeOf(line, lines.length, world, now))
+  const foods = new Set(lines.map(({ food }) => food.food))
+  const takes = lines.flatMap((line) => {
+    const names = [...(tanks.length > 1 ? [line.tank.name] : []), ...(foods.size > 1 ? [line.food.name] : [])]
+    return takeOf(line, names, world, now)
+  })
+  const [first] = tanks
+  // By the day at the tank, after midnight too: the nudge is about a night, a notice about a day.
+  const today = wallDay(now, zone)
+  const said = notices.map((notice) => noticeWords(notice, world, now, today))
+  const when = first ? nightFrom(night, nightOf(now, first)) : ''
   return {
     key,
-    title: `${tank.name}, ${nightFrom(night, nightOf(now, tank))}`,
-    body: `${takes.join(' ')} Planned for ${clock(plannedAt, tank.zone)}.`,
-    offer,
+    title: first ? `${list(tanks.map(({ name }) => name))}, ${when}` : 'Smallhours',
+    body: [...takes, ...(calm ? [] : [`Planned for ${clock(plannedAt, zone)}.`]), ...said].join(' '),
+    ...(first ? { offer: { kind: 'offer', night, tanks: tanks.map(({ tank }) => tank), doses } } : {}),
+    ...(first ? {} : { quiet: true }),
+  }
+}
+
+const shakeNudgeWords = ({ key, shakes }: ShakeNudge, world: World, now: Moment): Telling => ({
+  key,
+  title: 'Shake',
+  body: `${capital(list(shakes.map(({ bottle }) => bottleName(world, bottle.id, now))))}.`,
+})
+
+export const nudgeWords = (nudge: Nudge, world: World, now: Moment): Telling =>
+  nudge.is === 'evening' ? eveningWords(nudge, world, now) : shakeNudgeWords(nudge, world, now)
+
+/** What else there is to say of an evening, in a sentence. */
+export const noticeWords = (notice: Notice, world: World, now: Moment, today: Day): string => {
+  switch (notice.about) {
+    case 'freezeBy':
+      return `Freeze ${bottleName(world, notice.bottle, now)} by ${dayWords(notice.until, today)}: about ${millilitres(notice.unused)} won’t get used in time.`
+    case 'useSoon':
+      return `${capital(lotName(world, notice.lot))} is good until ${dayWords(notice.until, today)}: ${portions(notice.unused)} won’t get used in time.`
+    case 'orderBy': {
+      const { food, orderBy, bareNight } = notice
+      const by = orderBy < today ? 'now' : `by ${dayWords(orderBy, today)}`
+      return `Order ${foodName(world, food, now)} ${by}: the first night without food is ${dayWords(bareNight, today)}.`
+    }
+    case 'clocks':
+      return `${world.tanks.size > 1 ? `${notice.ask.tank.name}: ` : ''}${changeText(notice.ask)}`
+    case 'backup':
+      return 'The last backup is more than a month old: save one under This phone.'
+    case 'calendarEnds':
+      return `The nights in your calendar end on ${dayWords(notice.until, today)}: take a new file under This phone.`
   }
 }
 
 /** What takes the nudge's place once it is answered. */
-export const dosedWords = (key: string, { tank: id }: Offer, { world, at, done }: Dosed): Telling => {
-  const tank = tankAt(world, id, at)
-  const noted = (amount: string): Telling => ({
+export const dosedWords = (key: string, { tanks }: Offer, { world, at, done }: Dosed): Telling => {
+  const [tank] = tanks.flatMap((id) => tankAt(world, id, at) ?? [])
+  const noted = (dosed: readonly string[]): Telling => ({
     key,
     title: 'Noted',
-    body: `Dosed ${amount}${tank ? ` for ${tank.name}` : ''}. Undo is in the app.`,
+    body: `Dosed ${list(dosed)}. Undo is in the app.`,
     quiet: true,
   })
-  if (done.ok) return noted(amounts(done.value))
+  if (done.ok) return noted(amounts(done.value, world, at))
   // A second touch in the same moment: what it says must not hide what the first one did.
-  if (done.refusal.why === 'justRecorded') return noted(millilitres(done.refusal.mark.amount))
+  if (done.refusal.why === 'justRecorded') {
+    const { amount } = done.refusal.mark
+    return noted([tanks.length === 1 && tank ? `${millilitres(amount)} for ${tank.name}` : millilitres(amount)])
+  }
   // Without its tank there is no calendar to speak by, and no refusal that speaks of one.
   const zone = tank?.zone ?? ('UTC' as Zone)
   const reading = { zone, today: tank ? nightOf(at, tank) : wallDay(at, zone) }
@@ -63,17 +115,21 @@ export const dosedWords = (key: string, { tank: id }: Offer, { world, at, done }
   return { key, title: 'Not noted', body: `${why} Touch this to open Smallhours.` }
 }
 
-const amounts = (written: readonly Entry<Fact>[]): string =>
-  written
-    .flatMap(({ fact }) => (fact.kind === 'doseGiven' ? fact.served.map(({ amount }) => millilitres(amount)) : []))
-    .join(' and ')
+/** "1 mL for Long Gallery"; two foods for one tank are told apart by their amounts. */
+const amounts = (written: readonly Entry<Fact>[], world: World, at: Moment): readonly string[] => {
+  const byTank = new Map<TankId, string[]>()
+  for (const { fact } of written)
+    if (fact.kind === 'doseGiven')
+      for (const { tank, amount } of fact.served) byTank.set(tank, [...(byTank.get(tank) ?? []), millilitres(amount)])
+  return [...byTank].map(([tank, all]) => `${list(all)} for ${tankName(world, tank, at)}`)
+}
 
 /** "Next: Saturday night at 21:20." */
-export const nextNudgeText = (next: Nudge | undefined, world: World, now: Moment): string => {
-  if (!next) return 'Nothing is planned that would need one.'
-  const { tank, night, plannedAt } = next
-  const whose = world.tanks.size > 1 ? `, ${tank.name}` : ''
-  return `Next: ${nightFrom(night, nightOf(now, tank))} at ${clock(plannedAt, tank.zone)}${whose}.`
+export const nextNudgeText = (next: NextNight | undefined, world: World, now: Moment): string => {
+  const [tank] = next?.tanks ?? []
+  if (!next || !tank) return 'Nothing is planned that would need one.'
+  const whose = world.tanks.size > 1 ? `, ${list(next.tanks.map(({ name }) => name))}` : ''
+  return `Next: ${nightFrom(next.night, nightOf(now, tank))} at ${clock(next.plannedAt, tank.zone)}${whose}.`
 }
 
 export const trialWords: Telling = {

@@ -4,6 +4,7 @@ import { type Dosed, noteDosed } from '../reminders/dosed.ts'
 import { dosedAction, notifications, offerIn } from '../reminders/notification.ts'
 import { reconcile } from '../reminders/reconcile.ts'
 import { newDeviceId } from '../state/ids.ts'
+import { phoneZone } from '../state/phoneZone.ts'
 import { openDevice } from '../storage/device.ts'
 import { openLedger } from '../storage/ledger.ts'
 import { channelOf, type TabMessage } from '../storage/messages.ts'
@@ -27,8 +28,10 @@ const withBook = async <Value>(
   }
 }
 
-export const nudge = (): Promise<unknown> =>
-  withBook((book) => reconcile({ ...book, now, channels: [notifications(self.registration)] }))
+export const nudge = (woken: string): Promise<unknown> =>
+  withBook((book) =>
+    reconcile({ ...book, now, zone: phoneZone(), channels: [notifications(self.registration)], woken }),
+  )
 
 export const answerNudge = async ({ action, notification }: NotificationEvent): Promise<void> => {
   const offer = offerIn(notification.data)

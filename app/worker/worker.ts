@@ -18,6 +18,6 @@ registerRoute(
 self.addEventListener('activate', (event) => event.waitUntil(self.clients.claim()))
 self.addEventListener('message', (event) => {
   if (event.data?.type === takeOver) void self.skipWaiting()
-  if (event.data?.type === reconcileNow) event.waitUntil(nudge())
+  if (event.data?.type === reconcileNow) event.waitUntil(nudge('page'))
 })
 self.addEventListener('notificationclick', (event) => event.waitUntil(answerNudge(event)))

@@ -3,8 +3,10 @@ import { useState } from 'react'
 import { nextNudge } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { Choice } from '../../parts/Choice.tsx'
+import { wishesOf } from '../../reminders/asked.ts'
 import { setMatter, useMatter } from '../../state/device.ts'
 import { askForNudges, nudgeStanding, tryNudge } from '../../state/nudging.ts'
+import { phoneZone } from '../../state/phoneZone.ts'
 import type { StorageRefusal } from '../../storage/connection.ts'
 import { closedText, nextNudgeText, nudgeChoices, standingText, trialWords, triedText } from '../../words/nudges.ts'
 import { refusalText } from '../../words/refusals.ts'
@@ -15,6 +17,7 @@ const none: ReadonlySet<string> = new Set()
 export const Nudges = ({ reading }: { readonly reading: Reading }) => {
   const { world, now } = reading
   const wish = useMatter('nudge')
+  const wishes = wishesOf(useMatter('wishes'), phoneZone())
   const [refusal, setRefusal] = useState<StorageRefusal>()
   const [tried, setTried] = useState<boolean>()
   // The browser's leave is no state of ours: a render follows each answer, each minute and each return to the app.
@@ -38,7 +41,9 @@ export const Nudges = ({ reading }: { readonly reading: Reading }) => {
           onChange={choose}
         />
       )}
-      <p role="status">{trouble ?? (standing === 'on' && nextNudgeText(nextNudge(world, now, none), world, now))}</p>
+      <p role="status">
+        {trouble ?? (standing === 'on' && nextNudgeText(nextNudge(world, now, { shown: none, wishes }), world, now))}
+      </p>
       {standing !== 'unsupported' && <p>{closedText}</p>}
       {standing === 'on' && (
         <Actions>

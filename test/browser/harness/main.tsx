@@ -106,7 +106,7 @@ const harness = {
   thisDevice,
   renewDevice,
   setMatter,
-  claimNudge: (key: string) => claimNudge(device, key, { plannedAt: now(), shownAt: now(), via: 'harness' }),
+  claimNudge: (key: string) => claimNudge(device, [key], { plannedAt: now(), shownAt: now(), via: 'harness' }),
   flushAndReload,
   watchForUpdates,
   loadPart,

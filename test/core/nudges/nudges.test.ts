@@ -23,10 +23,12 @@ import {
   skipNight,
   type TankDescribed,
   tankAt,
+  usualWishes,
+  type Wishes,
   type World,
 } from '../../../core/index.ts'
 import { holds, tally } from '../../fixtures/laws.ts'
-import { at, given, zone } from '../../support/given.ts'
+import { at, given, london, zone } from '../../support/given.ts'
 import {
   amberFood,
   cockle,
@@ -45,8 +47,16 @@ import {
 const none: ReadonlySet<string> = new Set()
 const trays = onHand({ portions: 800, each: 1, frozen: '2026-10-01' })
 const plan = planOf({ first: '2026-11-25', amount: 1 })
-const keysAt = (world: World, now: Moment, shown = none) => nudges(world, now, shown).map(({ key }) => key)
-const planned = (world: World, now: Moment, shown = none) => nextNudge(world, now, shown)?.plannedAt
+/** Each tank by itself, as the walk over the nights is told. */
+const apart: Wishes = { ...usualWishes(london), split: true }
+const askedWith = (shown: ReadonlySet<string>, wishes: Wishes = apart) => ({ shown, wishes, phone: {} })
+/** The evenings with a dose in them; what else there is to say has tests of its own. */
+const dosesAt = (world: World, now: Moment, shown = none, wishes = apart) =>
+  nudges(world, now, askedWith(shown, wishes)).flatMap((nudge) =>
+    nudge.is === 'evening' && nudge.lines.length > 0 ? [nudge] : [],
+  )
+const keysAt = (world: World, now: Moment, shown = none) => dosesAt(world, now, shown).map(({ key }) => key)
+const planned = (world: World, now: Moment, shown = none) => nextNudge(world, now, askedWith(shown))?.plannedAt
 const wednesday = `${longGallery}/2026-11-25`
 
 describe('a dose night', () => {
@@ -75,7 +85,7 @@ describe('a dose night', () => {
       onHand({ portions: 9, each: 1, frozen: '2026-10-01', lot: redClip, food: amberFood }),
       planOf({ first: '2026-11-25', amount: 1, food: amberFood, plan: 'amberplan' as PlanId }),
     )
-    const [nudge, ...more] = nudges(amber.world(), at('2026-11-25 21:20'), none)
+    const [nudge, ...more] = dosesAt(amber.world(), at('2026-11-25 21:20'))
     expect(more).toEqual([])
     expect(nudge?.lines.map(({ food }) => food.food).sort()).toEqual([amberFood, 'greenfood'])
     expect(nudge?.lines.every(({ servings }) => servings.length > 0)).toBe(true)
@@ -111,8 +121,8 @@ describe('no nudge', () => {
   })
 
   test('without a plan or a tank', () => {
-    expect(nextNudge(given(lab, trays).world(), now, none)).toBeUndefined()
-    expect(nextNudge(given().world(), now, none)).toBeUndefined()
+    expect(nextNudge(given(lab, trays).world(), now, askedWith(none))).toBeUndefined()
+    expect(nextNudge(given().world(), now, askedWith(none))).toBeUndefined()
   })
 })
 
@@ -169,14 +179,15 @@ describe('whatever the zone and the lamp', () => {
         const shown = new Set<string>()
         let now = moment(byTemporal(first, tankIn(world)) - 60_000)
         for (let passed = 0; passed < nights; passed++) {
-          const next = nextNudge(world, now, shown)
+          const next = nextNudge(world, now, askedWith(shown))
           if (!next) throw new Error(`No nudge after ${passed} nights in ${name}`)
           expect(next.night).toBe(addDays(first, passed))
-          expect(next.plannedAt).toBe(byTemporal(next.night, next.tank))
+          expect(next.plannedAt).toBe(byTemporal(next.night, tankIn(world)))
           expect(next.plannedAt).toBeGreaterThan(now)
           now = next.plannedAt
-          expect(keysAt(world, now, shown)).toEqual([next.key])
-          shown.add(next.key)
+          const key = `${longGallery}/${next.night}`
+          expect(keysAt(world, now, shown)).toEqual([key])
+          shown.add(key)
           expect(keysAt(world, now, shown)).toEqual([])
         }
       }
@@ -195,11 +206,13 @@ describe('whatever the zone and the lamp', () => {
         for (const gap of gaps) {
           now = moment(now + gap * 60_000)
           const night = nightOf(now, tank)
-          const open = nudgeAt(world, tank, night) <= now && now < nudgeAt(world, tank, night) + nudgeLate * 3_600_000
-          met.note('looked too early', now < nudgeAt(world, tank, night))
+          const open =
+            nudgeAt(world, tank, night, apart) <= now &&
+            now < nudgeAt(world, tank, night, apart) + nudgeLate * 3_600_000
+          met.note('looked too early', now < nudgeAt(world, tank, night, apart))
           met.note('looked twice in one night', open && due.has(night))
           if (open) due.add(night)
-          for (const nudge of nudges(world, now, shown)) {
+          for (const nudge of dosesAt(world, now, shown)) {
             expect(shown.has(nudge.key)).toBe(false)
             expect(open).toBe(true)
             shown.add(nudge.key)

@@ -20,9 +20,10 @@ import {
   seeLamp,
   type TankDescribed,
   tankAt,
+  usualWishes,
   type World,
 } from '../../../core/index.ts'
-import { at, given, refusalOf, zone } from '../../support/given.ts'
+import { at, given, london, refusalOf, zone } from '../../support/given.ts'
 import { lab, longGallery, moveIn, tankOf, usGal } from '../../support/givenLab.ts'
 
 const withLamp = (lamp: LampClock, more: object = {}) => tankOf(longGallery, usGal(200), { lamp, ...more })
@@ -34,6 +35,7 @@ const tankIn = (world: World): TankDescribed => {
 const wall = (moment: number, where: string) =>
   Temporal.Instant.fromEpochMilliseconds(moment).toZonedDateTimeISO(where).toPlainTime().toString().slice(0, 5)
 const goesOut = (world: World, night: string) => wall(lampNight(world, tankIn(world), day(night)).out, 'Europe/London')
+const nudged = (world: World, night: string) => nudgeAt(world, tankIn(world), day(night), usualWishes(london))
 const cut = (when: string, minutes: number): Fact => ({
   kind: 'powerCut',
   at: at(when),
@@ -56,8 +58,8 @@ describe('a dial, set in winter for 21:00', () => {
     const world = given(withLamp('dial')).world()
     expect(goesOut(world, '2027-03-27')).toBe('21:00')
     expect(goesOut(world, '2027-03-28')).toBe('22:00')
-    expect(wall(nudgeAt(world, tankIn(world), day('2027-03-27')), 'Europe/London')).toBe('21:20')
-    expect(wall(nudgeAt(world, tankIn(world), day('2027-03-28')), 'Europe/London')).toBe('22:20')
+    expect(wall(nudged(world, '2027-03-27'), 'Europe/London')).toBe('21:20')
+    expect(wall(nudged(world, '2027-03-28'), 'Europe/London')).toBe('22:20')
     expect(goesOut(world, '2027-10-31')).toBe('21:00')
   })
 
