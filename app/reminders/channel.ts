@@ -16,6 +16,8 @@ export type Telling = {
   readonly body: string
   /** Absent: nothing can be answered. */
   readonly offer?: Offer
+  /** Whose tanks a touch beside the buttons opens, first of all the first. */
+  readonly tanks?: readonly TankId[]
   /** She is looking at the phone already. */
   readonly quiet?: true
 }

@@ -1,5 +1,5 @@
 /** By the phone's own notifications: from the page as well as from the worker, always through the registration. */
-import { type Moment, tonight, type World } from '../../core/index.ts'
+import { type Moment, type TankId, tonight, type World } from '../../core/index.ts'
 import type { Channel, Offer } from './channel.ts'
 
 /** The platform's types lack the buttons, which not every browser has. */
@@ -13,12 +13,14 @@ export const dosedAction = 'dosed'
 export const notifications = (registration: ServiceWorkerRegistration): Channel => ({
   name: 'notification',
   open: () => 'Notification' in globalThis && Notification.permission === 'granted',
-  show: ({ key, title, body, offer, quiet }) => {
+  show: ({ key, title, body, offer, tanks = [], quiet }) => {
+    const carried: Carried = { tanks, ...(offer ? { offer } : {}) }
     const options: WithActions = {
       body,
       tag: key,
+      data: carried,
       ...(quiet ? { silent: true } : {}),
-      ...(offer ? { data: offer, actions: [{ action: dosedAction, title: 'Dosed' }] } : {}),
+      ...(offer ? { actions: [{ action: dosedAction, title: dosedLabel(offer) }] } : {}),
     }
     return alone(() => registration.showNotification(title, options))
   },
@@ -47,7 +49,19 @@ export const withdrawAnswered = async (
 const alone = <Value>(work: () => Promise<Value>): Promise<Value> =>
   'locks' in navigator ? navigator.locks.request('smallhours-glass', work) : work()
 
+type Carried = { readonly tanks: readonly TankId[]; readonly offer?: Offer }
+
+/** One touch for several tanks says so. */
+const dosedLabel = ({ tanks }: Offer): string =>
+  tanks.length > 2 ? 'Dosed all' : tanks.length === 2 ? 'Dosed both' : 'Dosed'
+
 /** What a notification carries: an offer, nothing, or something an older version put there. */
-export const offerIn = (data: unknown): Offer | undefined => (isOffer(data) ? data : undefined)
-const isOffer = (data: unknown): data is Offer =>
-  typeof data === 'object' && data !== null && 'kind' in data && data.kind === 'offer' && 'tanks' in data
+export const offerIn = (data: unknown): Offer | undefined =>
+  isRecord(data) && isOffer(data.offer) ? data.offer : undefined
+/** The tank a touch opens. */
+export const tankIn = (data: unknown): TankId | undefined =>
+  isRecord(data) && Array.isArray(data.tanks) ? data.tanks.find(isTankId) : undefined
+
+const isRecord = (data: unknown): data is Readonly<Record<string, unknown>> => typeof data === 'object' && data !== null
+const isOffer = (data: unknown): data is Offer => isRecord(data) && data.kind === 'offer' && Array.isArray(data.tanks)
+const isTankId = (data: unknown): data is TankId => typeof data === 'string'

@@ -4,10 +4,11 @@
  */
 import { type Moment, nextNudge, nextShaking, nudges, type Result } from '../../core/index.ts'
 import { phoneKnows, wishesOf } from '../reminders/asked.ts'
+import { clearIcon, markIcon } from '../reminders/badge.ts'
 import type { NudgeStanding, Telling } from '../reminders/channel.ts'
 import { notifications, withdrawAnswered } from '../reminders/notification.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
-import { reconcileNow } from '../storage/messages.ts'
+import { reconcileNow, type WorkerMessage } from '../storage/messages.ts'
 import { now } from './clock.ts'
 import { matter, setMatter, watchMatters } from './device.ts'
 import { lookingRound } from './household.ts'
@@ -29,12 +30,18 @@ export const watchNudges = (): void => {
   document.addEventListener('visibilitychange', look)
   window.addEventListener('pageshow', look)
   window.addEventListener('focus', look)
+  navigator.serviceWorker.addEventListener('message', ({ data }: MessageEvent<WorkerMessage>) => {
+    if (data.type === 'bring') window.location.hash = `#/tank/${data.tank}`
+  })
   look()
 }
 
 const look = () => {
   clearTimeout(timer)
-  if (nudgeStanding(matter('nudge')) !== 'on') return asked.clear()
+  if (nudgeStanding(matter('nudge')) !== 'on') {
+    void clearIcon()
+    return asked.clear()
+  }
   const [world, at] = [currentWorld(), now()]
   const wishes = wishesOf(matter('wishes'), phoneZone())
   const phone = phoneKnows(matter('lastBackup'), matter('calendar'))
@@ -42,6 +49,7 @@ const look = () => {
   for (const { claims } of due) for (const claim of claims) asked.add(claim)
   if (due.length > 0) void wakeWorker()
   void withdraw()
+  void markIcon(world, at, wishes)
   const next = [nextNudge(world, at, { shown: asked, wishes })?.plannedAt, nextShaking(at, wishes)]
   timer = setTimeout(look, waitUntil(next, at))
 }

@@ -14,6 +14,7 @@ import {
   type TankId,
   type TonightLine,
   tankAt,
+  tonight,
   type World,
   wallDay,
   type Zone,
@@ -55,6 +56,7 @@ const eveningWords = (nudge: EveningNudge, world: World, now: Moment): Telling =
   return {
     key,
     title: first ? `${list(tanks.map(({ name }) => name))}, ${when}` : 'Smallhours',
+    tanks: tanks.map(({ tank }) => tank),
     body: [...takes, ...(calm ? [] : [`Planned for ${clock(plannedAt, zone)}.`]), ...said].join(' '),
     ...(first ? { offer: { kind: 'offer', night, tanks: tanks.map(({ tank }) => tank), doses } } : {}),
     ...(first ? {} : { quiet: true }),
@@ -91,6 +93,32 @@ export const noticeWords = (notice: Notice, world: World, now: Moment, today: Da
   }
 }
 
+/** What is true of tonight, for a call from outside that must show something: it never asks for a dose twice. */
+export const statusWords = (world: World, now: Moment): Telling => {
+  const lines = tonight(world, now)
+  const named = (is: TonightLine['state']['is']) => [
+    ...new Set(lines.flatMap(({ state, tank }) => (state.is === is ? [tank.name] : []))),
+  ]
+  const [due, given] = [named('due'), named('done')]
+  const said = [
+    ...(due.length > 0 ? [`Due tonight: ${list(due)}.`] : []),
+    ...(given.length > 0 ? [`Done for tonight: ${list(given)}.`] : []),
+  ]
+  return {
+    key: 'status',
+    title: 'Smallhours',
+    body: said.length > 0 ? said.join(' ') : 'Nothing is due tonight.',
+    quiet: true,
+  }
+}
+/** The book could not be read, and something must be shown all the same. */
+export const unreadWords: Telling = {
+  key: 'status',
+  title: 'Smallhours',
+  body: 'The book could not be read just now. Touch this to see what is due tonight.',
+  quiet: true,
+}
+
 /** What takes the nudge's place once it is answered. */
 export const dosedWords = (key: string, { tanks }: Offer, { world, at, done }: Dosed): Telling => {
   const [tank] = tanks.flatMap((id) => tankAt(world, id, at) ?? [])
@@ -112,7 +140,7 @@ export const dosedWords = (key: string, { tanks }: Offer, { world, at, done }: D
   if (done.refusal.why === 'alreadyGiven')
     return { key, title: 'Noted already', body: refusalText(done.refusal, reading), quiet: true }
   const why = done.refusal.why === 'nightIsOver' ? 'That night is over by now.' : refusalText(done.refusal, reading)
-  return { key, title: 'Not noted', body: `${why} Touch this to open Smallhours.` }
+  return { key, title: 'Not noted', body: `${why} Touch this to open Smallhours.`, tanks }
 }
 
 /** "1 mL for Long Gallery"; two foods for one tank are told apart by their amounts. */

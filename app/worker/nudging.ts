@@ -1,15 +1,18 @@
 /** The worker's part in nudges: it decides again by its own clock and its own reading of the book. */
-import { fold, type Moment, moment, refuse } from '../../core/index.ts'
+import { fold, type Moment, moment, refuse, type TankId } from '../../core/index.ts'
+import { wishesOf } from '../reminders/asked.ts'
+import { markIcon } from '../reminders/badge.ts'
+import type { Channel } from '../reminders/channel.ts'
 import { type Dosed, noteDosed } from '../reminders/dosed.ts'
-import { dosedAction, notifications, offerIn } from '../reminders/notification.ts'
-import { reconcile } from '../reminders/reconcile.ts'
+import { dosedAction, notifications, offerIn, tankIn } from '../reminders/notification.ts'
+import { type Reconciled, reconcile } from '../reminders/reconcile.ts'
 import { newDeviceId } from '../state/ids.ts'
 import { phoneZone } from '../state/phoneZone.ts'
 import { openDevice } from '../storage/device.ts'
 import { openLedger } from '../storage/ledger.ts'
-import { channelOf, type TabMessage } from '../storage/messages.ts'
+import { channelOf, type TabMessage, type WorkerMessage } from '../storage/messages.ts'
 import { ledgerName } from '../storage/schema.ts'
-import { dosedWords } from '../words/nudges.ts'
+import { dosedWords, statusWords, unreadWords } from '../words/nudges.ts'
 
 declare const self: ServiceWorkerGlobalScope
 
@@ -28,16 +31,34 @@ const withBook = async <Value>(
   }
 }
 
-export const nudge = (woken: string): Promise<unknown> =>
-  withBook((book) =>
-    reconcile({ ...book, now, zone: phoneZone(), channels: [notifications(self.registration)], woken }),
-  )
+/** What woke it: a page that knows the minute, the browser of its own accord, or a call from outside. */
+export type Woken = 'page' | 'browser' | 'push'
+
+/** Undefined: the book, or what this phone keeps of itself, could not be read. */
+export const nudge = (woken: Woken): Promise<Reconciled | undefined> =>
+  lookWith([notifications(self.registration)], woken)
+
+const lookWith = async (channels: readonly Channel[], woken: Woken): Promise<Reconciled | undefined> => {
+  const zone = phoneZone()
+  const done = await withBook((book) => reconcile({ ...book, now, zone, channels, woken }))
+  if (!done.ok) return undefined
+  const { world, matters } = done.value
+  if (matters.nudge) await markIcon(world, now(), wishesOf(matters.wishes, zone))
+  return done.value
+}
+
+/** A browser takes the leave back from whoever is called and shows nothing, so something true is shown whatever happens. */
+export const answerPush = async (): Promise<void> => {
+  const found = await nudge('push').catch(() => undefined)
+  if (found && found.count > 0) return
+  await notifications(self.registration).show(found ? statusWords(found.world, now()) : unreadWords)
+}
 
 export const answerNudge = async ({ action, notification }: NotificationEvent): Promise<void> => {
   const offer = offerIn(notification.data)
   if (action !== dosedAction || !offer) {
     notification.close()
-    return toTheApp()
+    return toTheApp(tankIn(notification.data))
   }
   // A fault of ours is said as well: she must not take silence for a dose that is noted.
   const dosed = await withBook((book) => noteDosed(offer, { ...book, now, newDeviceId })).catch(
@@ -51,6 +72,8 @@ export const answerNudge = async ({ action, notification }: NotificationEvent): 
   await notifications(self.registration)
     .show(dosedWords(notification.tag, offer, dosed))
     .finally(() => dosed.done.ok && tellTabs({ type: 'appended' }))
+  // The icon's mark goes down by one; nothing is shown.
+  if (dosed.done.ok) await lookWith([], 'page').catch(() => {})
 }
 
 const tellTabs = (message: TabMessage) => {
@@ -59,7 +82,8 @@ const tellTabs = (message: TabMessage) => {
   channel.close()
 }
 
-const toTheApp = async (): Promise<void> => {
+const toTheApp = async (tank: TankId | undefined): Promise<void> => {
   const [open] = await self.clients.matchAll({ type: 'window', includeUncontrolled: true })
-  await (open ? open.focus() : self.clients.openWindow('./#/'))
+  if (open && tank) open.postMessage({ type: 'bring', tank } satisfies WorkerMessage)
+  await (open ? open.focus() : self.clients.openWindow(tank ? `./#/tank/${tank}` : './#/'))
 }

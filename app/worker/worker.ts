@@ -1,10 +1,16 @@
 /** Table of contents. What each handler does is named on its line. */
 import { cleanupOutdatedCaches, createHandlerBoundToURL, precacheAndRoute } from 'workbox-precaching'
 import { registerRoute } from 'workbox-routing'
-import { reconcileNow, takeOver } from '../storage/messages.ts'
+import { eveningSync, reconcileNow, takeOver } from '../storage/messages.ts'
 import { isFrontDoor } from './frontDoor.ts'
-import { answerNudge, nudge } from './nudging.ts'
+import { answerNudge, answerPush, nudge } from './nudging.ts'
 
+/** The platform's types lack what only some browsers have. */
+declare global {
+  interface ServiceWorkerGlobalScopeEventMap {
+    readonly periodicsync: ExtendableEvent & { readonly tag: string }
+  }
+}
 declare const self: ServiceWorkerGlobalScope & { __WB_MANIFEST: Parameters<typeof precacheAndRoute>[0] }
 
 precacheAndRoute(self.__WB_MANIFEST)
@@ -20,4 +26,8 @@ self.addEventListener('message', (event) => {
   if (event.data?.type === takeOver) void self.skipWaiting()
   if (event.data?.type === reconcileNow) event.waitUntil(nudge('page'))
 })
+self.addEventListener('periodicsync', (event) => {
+  if (event.tag === eveningSync) event.waitUntil(nudge('browser'))
+})
+self.addEventListener('push', (event) => event.waitUntil(answerPush()))
 self.addEventListener('notificationclick', (event) => event.waitUntil(answerNudge(event)))

@@ -152,3 +152,10 @@ export const nextShaking = (now: Moment, wishes: Wishes): Moment | undefined => 
   const today = shakeMoment(wallDay(now, wishes.zone), wishes)
   return today !== undefined && today > now ? today : undefined
 }
+
+/** The tanks whose minute has come tonight, and for which a dose is still due: what a mark on the app's icon counts. */
+export const tanksDue = (state: State, now: Moment, wishes: Wishes): readonly TankDescribed[] =>
+  tanksAt(state, now).flatMap((tank) => {
+    const { lines, plannedAt } = tankNight(state, tank, now, wishes)
+    return lines.length > 0 && now >= plannedAt ? [tank] : []
+  })

@@ -1,6 +1,7 @@
 /** What is due tonight, one touch to say it is done, and the bottles to shake. */
 import { Suspense, useMemo } from 'react'
-import { lasts, together, tonight } from '../../../core/index.ts'
+import { useLocation } from 'wouter'
+import { lasts, type TankId, together, tonight } from '../../../core/index.ts'
 import { Later } from '../../parts/Later.tsx'
 import { Loading } from '../../parts/Loading.tsx'
 import { Page } from '../../parts/Page.tsx'
@@ -20,6 +21,9 @@ import { Shaking } from './Shaking.tsx'
 import { SomethingElse } from './SomethingElse.tsx'
 import { useDosing } from './useDosing.ts'
 
+/** Where a touched nudge leads. */
+const tankPath = (tank: TankId): string => `/tank/${tank}`
+
 export const Tonight = () => {
   const reading = useReading()
   const { world, now } = reading
@@ -27,7 +31,11 @@ export const Tonight = () => {
   const dosing = useDosing()
   // While the undo runs this is drawn four times a second; the stock need not be walked again for that.
   const lines = useMemo(() => tonight(world, now), [world, now])
-  const line = lines.find(({ plan }) => plan.plan === dosing.front) ?? lines[0]
+  const [path] = useLocation()
+  const line =
+    lines.find(({ plan }) => plan.plan === dosing.front) ??
+    lines.find(({ tank, state }) => state.is === 'due' && path === tankPath(tank.tank)) ??
+    lines[0]
   const food = line?.food.food
   const lasting = useMemo(() => food && lasts(world, food, now), [world, food, now])
   if (!line) return <NothingPlanned />
