@@ -7,5 +7,5 @@ export const wishesOf = (kept: KeptWishes | undefined, zone: Zone): Wishes => ({
 
 export const phoneKnows = (lastBackup: Moment | undefined, calendar: CalendarTaken | undefined): Phone => ({
   lastBackup,
-  calendarUntil: calendar?.nights.at(-1),
+  calendarUntil: calendar?.events.at(-1)?.night,
 })

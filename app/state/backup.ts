@@ -15,6 +15,7 @@ import type { StorageRefusal } from '../storage/connection.ts'
 import type { Imported, ImportStopped, Progress } from '../storage/importing.ts'
 import { now } from './clock.ts'
 import { renewDevice, setMatter, thisDevice } from './device.ts'
+import { type HandedOver, handOver } from './handOver.ts'
 import { loadPart } from './leave.ts'
 import { phoneZone } from './phoneZone.ts'
 import { takeIn, wholeBook } from './store.ts'
@@ -33,35 +34,12 @@ export const makeBackup = async (): Promise<Result<File, StorageRefusal>> => {
   return ok(new File([text], `smallhours-${wallDay(at, phoneZone())}.txt`, { type: 'text/plain' }))
 }
 
-export type HandedOver = { readonly how: 'shared' | 'downloaded'; readonly name: string }
-
-/** By the phone's own sharing sheet if it takes files, else as a download. Only then is the backup's date noted. */
-export const handOver = async (file: File): Promise<Result<HandedOver, NotHandedOver>> => {
-  const shares = typeof navigator.canShare === 'function' && navigator.canShare({ files: [file] })
-  const how = shares ? await share(file) : download(file)
-  if (how === undefined) return refuse({ why: 'notHandedOver' })
+/** Only once it has left is the backup's date noted. */
+export const handOverBackup = async (file: File): Promise<Result<HandedOver, NotHandedOver>> => {
+  const handed = await handOver(file)
+  if (!handed) return refuse({ why: 'notHandedOver' })
   await setMatter('lastBackup', now())
-  return ok({ how, name: file.name })
-}
-
-const share = async (file: File): Promise<HandedOver['how'] | undefined> => {
-  try {
-    await navigator.share({ files: [file] })
-    return 'shared'
-  } catch (error) {
-    // She closed the sheet. Anything else (a policy, a touch too long ago) still leaves the other way.
-    return error instanceof DOMException && error.name === 'AbortError' ? undefined : download(file)
-  }
-}
-
-const download = (file: File): HandedOver['how'] => {
-  const link = document.createElement('a')
-  link.href = URL.createObjectURL(file)
-  link.download = file.name
-  link.click()
-  // Some browsers begin to read only after the click is over.
-  setTimeout(() => URL.revokeObjectURL(link.href), 60_000)
-  return 'downloaded'
+  return ok(handed)
 }
 
 export type BackupPreview = {

@@ -31,9 +31,10 @@ export type CalendarTaken = {
   readonly series: string
   readonly sequence: number
   readonly takenAt: Moment
-  /** The nights with an event in it, oldest first. */
-  readonly nights: readonly Day[]
+  /** Its events, the earliest first. */
+  readonly events: readonly CalendarEvent[]
 }
+export type CalendarEvent = { readonly key: string; readonly night: Day; readonly at: Moment }
 /** A form's fields as one tab last had them. Each tab has its own: two tabs at one form must not undo each other. */
 export type Draft = { readonly fields: unknown; readonly savedAt: Moment; readonly tab: string }
 /** That a nudge was shown, written before it is: of all tabs and the worker, whoever writes it is the one to show it. */

@@ -32,7 +32,7 @@ export const nudgeAt = (state: TankState, tank: TankDescribed, night: Day, wishe
 export const mayShow = (planned: Moment, now: Moment, wishes: Wishes): boolean =>
   now >= afterQuiet(planned, wishes) && now < planned + late
 /** There is a minute at which it may be shown. */
-const everShown = (planned: Moment, wishes: Wishes): boolean => afterQuiet(planned, wishes) < planned + late
+export const everShown = (planned: Moment, wishes: Wishes): boolean => afterQuiet(planned, wishes) < planned + late
 
 export type TankNight = {
   readonly tank: TankDescribed

@@ -1,7 +1,7 @@
 /** How a backup leaves the phone. */
 import 'fake-indexeddb/auto'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
-import { handOver } from '../../app/state/backup.ts'
+import { handOverBackup } from '../../app/state/backup.ts'
 import { matter, setMatter } from '../../app/state/device.ts'
 import { moment } from '../../core/index.ts'
 
@@ -26,7 +26,7 @@ const phoneThat = (share: () => Promise<void>, canShare = true) =>
 
 test('a phone that shares files shares it, and the date is noted', async () => {
   phoneThat(async () => {})
-  expect(await handOver(file)).toEqual({ ok: true, value: { how: 'shared', name: file.name } })
+  expect(await handOverBackup(file)).toEqual({ ok: true, value: { how: 'shared', name: file.name } })
   expect(clicked).toEqual([])
   expect(matter('lastBackup')).toBeGreaterThan(longAgo)
 })
@@ -35,18 +35,18 @@ test('when she closes the sharing sheet nothing has left the phone, and no date 
   phoneThat(async () => {
     throw new DOMException('closed', 'AbortError')
   })
-  expect(await handOver(file)).toEqual({ ok: false, refusal: { why: 'notHandedOver' } })
+  expect(await handOverBackup(file)).toEqual({ ok: false, refusal: { why: 'notHandedOver' } })
   expect(clicked).toEqual([])
   expect(matter('lastBackup')).toBe(longAgo)
 })
 
 test('a phone that will not share this file, or not now, downloads it', async () => {
   phoneThat(async () => {}, false)
-  expect(await handOver(file)).toEqual({ ok: true, value: { how: 'downloaded', name: file.name } })
+  expect(await handOverBackup(file)).toEqual({ ok: true, value: { how: 'downloaded', name: file.name } })
   phoneThat(async () => {
     throw new DOMException('too late after the touch', 'NotAllowedError')
   })
-  expect(await handOver(file)).toEqual({ ok: true, value: { how: 'downloaded', name: file.name } })
+  expect(await handOverBackup(file)).toEqual({ ok: true, value: { how: 'downloaded', name: file.name } })
   expect(clicked).toEqual([file.name, file.name])
   expect(matter('lastBackup')).toBeGreaterThan(longAgo)
 })

@@ -2,7 +2,8 @@
 import { useState } from 'react'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { Notice } from '../../parts/Notice.tsx'
-import { type HandedOver, handOver, makeBackup } from '../../state/backup.ts'
+import { handOverBackup, makeBackup } from '../../state/backup.ts'
+import type { HandedOver } from '../../state/handOver.ts'
 import type { NotHandedOver } from '../../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../../storage/connection.ts'
 import { handedOverText } from '../../words/phone.ts'
@@ -20,7 +21,7 @@ export const SaveBackup = ({ reading }: { readonly reading: Reading }) => {
     setSaved({ is: 'making' })
     const made = await makeBackup()
     if (!made.ok) return setSaved({ is: 'refused', refusal: made.refusal })
-    const handed = await handOver(made.value)
+    const handed = await handOverBackup(made.value)
     setSaved(handed.ok ? { is: 'done', handed: handed.value } : { is: 'refused', refusal: handed.refusal })
   }
   return (

@@ -1,7 +1,7 @@
 /** What the browser tests reach into: the real storage and the real state, and one form. */
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
-import { handOver, importBackup, makeBackup, previewBackup } from '../../../app/state/backup.ts'
+import { handOverBackup, importBackup, makeBackup, previewBackup } from '../../../app/state/backup.ts'
 import { now, useNow } from '../../../app/state/clock.ts'
 import { device, renewDevice, setMatter, thisDevice, useMatter } from '../../../app/state/device.ts'
 import { newId } from '../../../app/state/ids.ts'
@@ -100,7 +100,7 @@ const harness = {
   },
   takeIn,
   makeBackup,
-  handOver,
+  handOver: handOverBackup,
   previewBackup,
   importBackup,
   thisDevice,
