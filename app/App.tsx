@@ -24,8 +24,9 @@ const Water = lazy(async () => ({ default: (await loadPart(() => import('./scree
 const Dose = lazy(async () => ({ default: (await loadPart(() => import('./screens/Dose/Dose.tsx'))).Dose }))
 const Diary = lazy(async () => ({ default: (await loadPart(() => import('./screens/Diary/rooms.tsx'))).DiaryRoutes }))
 const ThisPhone = lazy(async () => ({
-  default: (await loadPart(() => import('./screens/ThisPhone/ThisPhone.tsx'))).ThisPhone,
+  default: (await loadPart(() => import('./screens/ThisPhone/rooms.tsx'))).PhoneRoutes,
 }))
+const Watch = lazy(async () => ({ default: (await loadPart(() => import('./screens/Watch/Watch.tsx'))).Watch }))
 const FirstRun = lazy(async () => ({
   default: (await loadPart(() => import('./screens/FirstRun/FirstRun.tsx'))).FirstRun,
 }))
@@ -67,7 +68,7 @@ const Sheet = () => {
   const status = useStatus()
   const world = useWorld()
   const room = roomAt(path)
-  useLook(room, status)
+  useLook(room, status, path === '/watch')
   useEffect(firstScreenStands, [])
   const empty = world.tanks.size === 0
   // Not the first evening: a book that cannot be read is no empty one. The notice above says what to do.
@@ -86,7 +87,8 @@ const Sheet = () => {
               <Route path="/water/*?" component={Water} />
               <Route path="/dose/:plan" component={Dose} />
               <Route path="/diary/*?" component={Diary} />
-              <Route path="/phone" component={ThisPhone} />
+              <Route path="/phone/*?" component={ThisPhone} />
+              <Route path="/watch" component={Watch} />
               <Route component={unread ? Nothing : empty ? FirstRun : Tonight} />
             </Switch>
           </Suspense>
@@ -98,13 +100,13 @@ const Sheet = () => {
 
 const Nothing = () => null
 
-/** Red and dark by itself on Tonight while a lamp is out; the kitchen keeps the day. Forced or refused in This phone. */
-const useLook = (room: RoomId, status: Status) => {
+/** Red and dark by itself on the evening watch, and on Tonight while a lamp is out; the kitchen keeps the day. Forced or refused in This phone. */
+const useLook = (room: RoomId, status: Status, watching: boolean) => {
   // Not by way of the household's calendar: until the book is open that would ask the phone for its zone, which is slow.
   const world = useWorld()
   const now = useNow()
   const wish = useMatter('look') ?? 'byItself'
-  const dark = room === 'tonight' && tonight(world, now).some((line) => line.dark)
+  const dark = watching || (room === 'tonight' && tonight(world, now).some((line) => line.dark))
   // While the book is being opened it is not known, and the page stays as dark as it began.
   const unknown = wish === 'byItself' && (status === 'opening' || status === 'blocked')
   const look = wish === 'byItself' ? (dark ? 'night' : 'day') : wish

@@ -13,11 +13,13 @@ import { now } from './clock.ts'
 import { matter, setMatter, watchMatters } from './device.ts'
 import { lookingRound } from './household.ts'
 import { phoneZone } from './phoneZone.ts'
+import { askForWakes } from './probes.ts'
 import { currentWorld, watchWorld } from './store.ts'
 
 /** A laptop that sleeps stops its timers, so none is set further ahead than this. */
 const longestWait = 60_000
 let timer: ReturnType<typeof setTimeout> | undefined
+let wakesAsked = false
 /** What this page has woken the worker for. */
 const asked = new Set<string>()
 
@@ -42,6 +44,9 @@ const look = () => {
     void clearIcon()
     return asked.clear()
   }
+  // Once a page: an app put on the home screen since is woken from then on.
+  if (!wakesAsked) void askForWakes(true)
+  wakesAsked = true
   const [world, at] = [currentWorld(), now()]
   const wishes = wishesOf(matter('wishes'), phoneZone())
   const phone = phoneKnows(matter('lastBackup'), matter('calendar'))
@@ -57,7 +62,8 @@ const look = () => {
 const waitUntil = (next: readonly (Moment | undefined)[], at: Moment): number =>
   Math.min(longestWait, ...next.flatMap((then) => (then === undefined ? [] : [Math.max(0, then - at)])))
 
-const wakeWorker = async (): Promise<void> => {
+/** The same as when the browser wakes it. */
+export const wakeWorker = async (): Promise<void> => {
   const registration = await navigator.serviceWorker.ready
   registration.active?.postMessage({ type: reconcileNow })
 }

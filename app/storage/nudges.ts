@@ -38,3 +38,17 @@ export const claimNudge = (
       throw error
     }
   })
+
+export type ShownLast = Pick<NudgeShown, 'shownAt' | 'via'>
+
+/** The last one that was shown on this phone, and what woke it. */
+export const lastShown = async (device: Device): Promise<Result<ShownLast | undefined, StorageRefusal>> => {
+  const all = await device.use((db) => db.getAll('nudges'))
+  if (!all.ok) return all
+  return ok(
+    all.value.reduce<NudgeShown | undefined>(
+      (last, one) => (last && last.shownAt >= one.shownAt ? last : one),
+      undefined,
+    ),
+  )
+}

@@ -1,5 +1,6 @@
 /** What a nudge says, what is answered to it, and what This phone says about nudges. Short: it is read by red light. */
 import {
+  type ClockTime,
   type Day,
   type Entry,
   type EveningNudge,
@@ -176,16 +177,13 @@ export const nudgeChoices = [
 ] as const
 
 const ownAlarm = 'set an alarm in this phone’s own clock'
-/** True of every browser there is, so it is said whatever the state. */
-export const closedText = `While Smallhours is closed this phone will not nudge. To be sure, ${ownAlarm} as well.`
-
 /** What stands in the way; undefined where nothing does. */
 export const standingText = (standing: NudgeStanding): string | undefined => {
   switch (standing) {
     case 'unsupported':
       return `This browser cannot show nudges here: ${ownAlarm}. On an iPhone only an app on the Home Screen may show them.`
     case 'denied':
-      return `Nudges are off: this browser was told not to show any from Smallhours. Allow notifications for this site in the browser’s settings, then choose Yes here. Or ${ownAlarm}.`
+      return `Nudges are off: this browser was told not to show any from Smallhours. Allow notifications for this site in the browser’s settings, then choose Yes here. The calendar file below needs no leave; or ${ownAlarm}.`
     case 'lost':
       return 'Nudges are off: the browser no longer allows them. Choose Yes once more and it will ask you.'
     case 'off':
@@ -198,3 +196,26 @@ export const triedText = (shown: boolean): string =>
   shown
     ? 'Sent. If nothing shows, this phone is set to show nothing now.'
     : 'Not ready yet. Close Smallhours, open it again and try once more.'
+
+export const whenChoices = [
+  { value: 'afterLightsOut', label: `${nudgeDelay} minutes after lights-out` },
+  { value: 'beforeBed', label: 'Before I go to bed', hint: 'where the lamp goes out later than that' },
+] as const
+export const quietChoices = [
+  { value: 'none', label: 'None' },
+  { value: 'some', label: 'Show nothing between two times', hint: 'what still helps is shown when they are over' },
+] as const
+export const shakeChoices = [
+  { value: 'no', label: 'No reminder' },
+  { value: 'at', label: 'At an hour of its own', hint: 'only while a bottle with food in it wants it' },
+] as const
+export const splitChoices = [
+  { value: 'together', label: 'One nudge for all', hint: 'after the last of their lamps' },
+  { value: 'apart', label: 'One for each tank' },
+] as const
+
+/** Where a field begins. Our own judgement. */
+export const usualHours = {
+  quiet: { from: '22:30' as ClockTime, until: '07:00' as ClockTime },
+  shake: '18:00' as ClockTime,
+}

@@ -13,8 +13,8 @@ import { useReading } from '../useReading.ts'
 import { Keeping } from './Keeping.tsx'
 import { LookChoice } from './LookChoice.tsx'
 import { Newest } from './Newest.tsx'
-import { Nudges } from './Nudges.tsx'
 import { PhoneName } from './PhoneName.tsx'
+import { RemindersDoor } from './RemindersDoor.tsx'
 import { Restore } from './Restore.tsx'
 import { SaveBackup } from './SaveBackup.tsx'
 import { WroteIt } from './WroteIt.tsx'
@@ -41,7 +41,7 @@ export const ThisPhone = () => {
       ) : (
         <>
           <Section title="Reminders">
-            <Nudges reading={reading} />
+            <RemindersDoor reading={reading} />
           </Section>
           <Section title="Kept on this phone">
             <Keeping />

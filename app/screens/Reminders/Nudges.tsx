@@ -1,4 +1,4 @@
-/** Whether she is nudged after lights-out, and what this browser can and cannot promise of it. */
+/** Whether she is nudged, and what this browser makes of that. Its leave is asked for in her own touch, and never before. */
 import { useState } from 'react'
 import { nextNudge } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
@@ -7,14 +7,17 @@ import { wishesOf } from '../../reminders/asked.ts'
 import { setMatter, useMatter } from '../../state/device.ts'
 import { askForNudges, nudgeStanding, tryNudge } from '../../state/nudging.ts'
 import { phoneZone } from '../../state/phoneZone.ts'
+import { askForWakes } from '../../state/probes.ts'
 import type { StorageRefusal } from '../../storage/connection.ts'
-import { closedText, nextNudgeText, nudgeChoices, standingText, trialWords, triedText } from '../../words/nudges.ts'
+import { nextNudgeText, nudgeChoices, standingText, trialWords, triedText } from '../../words/nudges.ts'
 import { refusalText } from '../../words/refusals.ts'
 import type { Reading } from '../useReading.ts'
 
 const none: ReadonlySet<string> = new Set()
 
-export const Nudges = ({ reading }: { readonly reading: Reading }) => {
+type NudgesProps = { readonly reading: Reading; readonly onChanged?: () => void }
+
+export const Nudges = ({ reading, onChanged }: NudgesProps) => {
   const { world, now } = reading
   const wish = useMatter('nudge')
   const wishes = wishesOf(useMatter('wishes'), phoneZone())
@@ -29,6 +32,8 @@ export const Nudges = ({ reading }: { readonly reading: Reading }) => {
     setRefusal(kept.ok ? undefined : kept.refusal)
     setTried(undefined)
     setAnswered((times) => times + 1)
+    await askForWakes(chosen === 'on' && kept.ok)
+    onChanged?.()
   }
   return (
     <>
@@ -44,7 +49,6 @@ export const Nudges = ({ reading }: { readonly reading: Reading }) => {
       <p role="status">
         {trouble ?? (standing === 'on' && nextNudgeText(nextNudge(world, now, { shown: none, wishes }), world, now))}
       </p>
-      {standing !== 'unsupported' && <p>{closedText}</p>}
       {standing === 'on' && (
         <Actions>
           <Button kind="quiet" onAct={async () => setTried(await tryNudge(trialWords))}>
