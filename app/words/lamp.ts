@@ -1,5 +1,5 @@
 /** What a lamp's clock does, how far it is off, and what to do about it or not. */
-import type { LampAsk, LampClock } from '../../core/index.ts'
+import { type LampAsk, type LampClock, type Moment, wallClock, wallDay, type Zone } from '../../core/index.ts'
 import { clock, dayOfMonth, weekday } from './dates.ts'
 import { number } from './numbers.ts'
 
@@ -57,3 +57,26 @@ export const changeText = ({ tank, lamp, change }: LampAsk): string | undefined 
 
 export const lampTexts = (ask: LampAsk): readonly string[] =>
   [tonightText(ask), changeText(ask)].filter((text) => text !== undefined)
+
+/** "21:00 at the tank, 05:00 Sunday, 15 August here"; undefined where both clocks show the same. */
+export const bothClocks = (at: Moment, tank: Zone, here: Zone): string | undefined => {
+  const [there, mine] = [wallClock(at, tank), wallClock(at, here)]
+  if (there.day === mine.day && there.minutes === mine.minutes) return undefined
+  const day = wallDay(at, here)
+  const when = there.day === mine.day ? '' : ` ${weekday(day)}, ${dayOfMonth(day)}`
+  return `${clock(at, tank)} at the tank, ${clock(at, here)}${when} here`
+}
+
+export const lampSeenWords = (goesOut: string): string => `Noted: the lamp goes out at ${goesOut} by the wall.`
+export const cutWords = (minutes: number): string => `Noted: ${duration(minutes)} without power.`
+export const rightAgain = (lightsOut: string): string => `It is right again: out at ${lightsOut}`
+
+/** One line on the evening itself. */
+export const lampShort = (ask: LampAsk, named: boolean): string => {
+  const { tank, tonight, change } = ask
+  const whose = named ? `${tank.name}: ` : ''
+  if (tonight.unsure) return `${whose}The lamp’s clock lost the time with the power.`
+  if (change)
+    return `${whose}On ${weekday(change.day)} the clocks go ${way(change.forward)}, and the lamp does not know.`
+  return `${whose}The lamp is ${duration(Math.abs(tonight.late))} ${tonight.late > 0 ? 'late' : 'early'} by its clock.`
+}

@@ -14,6 +14,7 @@ import type {
   FreezeRefusal,
   HoldRefusal,
   ImportRefusal,
+  LampRefusal,
   MoveRefusal,
   NightRefusal,
   NightsCountRefusal,
@@ -21,6 +22,7 @@ import type {
   NumberRefusal,
   PlanRefusal,
   PortionsRefusal,
+  PowerCutRefusal,
   RetireRefusal,
   StrikeRefusal,
   TankRefusal,
@@ -39,6 +41,8 @@ export type AnyRefusal =
   | AmountRefusal
   | WaterRefusal
   | TankRefusal
+  | LampRefusal
+  | PowerCutRefusal
   | FoodRefusal
   | BottleRefusal
   | BottleChangeRefusal
@@ -100,6 +104,12 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
       return `“${refusal.zone}” is not a time zone this phone knows.`
     case 'lightsOutMissing':
       return 'When do the lights go out? The hour and the minute are enough.'
+    case 'tankUnknown':
+      return 'Which tank’s lamp was it? One at least.'
+    case 'cutNotWhole':
+      return 'Whole minutes, one at least: what was shorter moved no dial.'
+    case 'cutTooLong':
+      return `Longer than ${number(refusal.longest / 1440)} days: set the lamp’s clock and say when it goes out instead.`
     case 'markNotPositive':
       return 'The pipette’s mark has to be more than 0 mL.'
     case 'bandUpsideDown':

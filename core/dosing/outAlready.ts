@@ -1,7 +1,8 @@
 /** Why a dose for nights gone by took less than it gave: what was seen by eye since stood without it. */
 import type { Moment } from '../basis/zones.ts'
 import type { Bottle, FoodState, Lot } from '../food/state.ts'
-import { lightsOutOf, nightOf, type TankState, tankAt } from '../tank/state.ts'
+import { lampOut } from '../tank/lamp.ts'
+import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { portionsPerDose } from './cover.ts'
 import type { ServedAny, Taken } from './facts.ts'
 
@@ -27,7 +28,9 @@ export const outAlready = (state: TankState & FoodState, { at, food, served, tak
   )
   return served.some(({ tank: id, night }) => {
     const tank = tankAt(state, id, at)
-    return tank && night < nightOf(at, tank) && things.some((thing) => seenBetween(thing, lightsOutOf(night, tank), at))
+    return (
+      tank && night < nightOf(at, tank) && things.some((thing) => seenBetween(thing, lampOut(state, tank, night), at))
+    )
   })
 }
 

@@ -28,7 +28,7 @@ export type PowerCutRefusal =
   | { readonly why: 'cutNotWhole' }
   | { readonly why: 'cutTooLong'; readonly longest: number }
   | { readonly why: 'tankUnknown' }
-  | { readonly why: 'notYet' }
+  | { readonly why: 'notYet'; readonly at: Moment }
 
 /**
  * @param minutes as typed: whole, 1 to 20,160
@@ -44,6 +44,6 @@ export const notePowerCut = (
   if (!Number.isInteger(number.value) || number.value < 1) return refuse({ why: 'cutNotWhole' })
   if (number.value > longestCut) return refuse({ why: 'cutTooLong', longest: longestCut })
   if (tanks.length === 0 || tanks.some((tank) => !tankKept(state, tank, now))) return refuse({ why: 'tankUnknown' })
-  if (backAt > now + clockGrace) return refuse({ why: 'notYet' })
+  if (backAt > now + clockGrace) return refuse({ why: 'notYet', at: backAt })
   return ok([{ kind: 'powerCut', at: backAt, minutes: number.value, tanks }])
 }

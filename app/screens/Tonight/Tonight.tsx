@@ -16,7 +16,7 @@ import { NothingLeft } from './NothingLeft.tsx'
 import { NothingPlanned } from './NothingPlanned.tsx'
 import { OpenTray } from './OpenTray.tsx'
 import { OtherLines } from './OtherLines.tsx'
-import { Holding, Overfed, Unlogged } from './rare.ts'
+import { Abroad, Holding, Lamps, Overfed, Unlogged } from './rare.ts'
 import { Shaking } from './Shaking.tsx'
 import { SomethingElse } from './SomethingElse.tsx'
 import { useDosing } from './useDosing.ts'
@@ -51,6 +51,7 @@ export const Tonight = () => {
   const open = lines.filter(({ unlogged }) => unlogged.length > 0)
   const much = state.is === 'done' || state.is === 'resting' ? state.overfed : undefined
   const held = state.is === 'held' ? state.until : due ? state.heldUntil : undefined
+  const tanks = [...new Set(lines.map(({ tank }) => tank))]
   const parts = { line, reading, dosing }
   return (
     <Page
@@ -81,6 +82,10 @@ export const Tonight = () => {
         {due && serving && <OpenTray serving={serving} world={world} />}
         {due && !serving && <NothingLeft {...parts} />}
         {due && <p>{lightsWords(line)}</p>}
+        <Suspense>
+          <Abroad line={line} />
+          <Lamps tanks={tanks} reading={reading} />
+        </Suspense>
         {!asleep && <PleaseCheck />}
         <OtherLines lines={others} reader={reader} dosing={dosing} />
         {shakeNow && <Shaking />}

@@ -3,6 +3,7 @@ import { litres, trueWater } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
+import { lampChoices } from '../../words/lamp.ts'
 import { about, waterUnits } from '../../words/numbers.ts'
 import type { Reading } from '../../words/reading.ts'
 import { refusalText } from '../../words/refusals.ts'
@@ -41,6 +42,12 @@ export const ExactFields = ({ fields, change, refusal, reading, named = false }:
         ]}
         value={fields.about ? 'about' : 'exact'}
         onChange={(sure) => change({ about: sure === 'about' })}
+      />
+      <Choice
+        label="What does the lamp’s clock do?"
+        options={lampChoices}
+        value={fields.lamp}
+        onChange={(lamp) => change({ lamp })}
       />
       <Choice
         label="Inside measurements of the display"

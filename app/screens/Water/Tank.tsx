@@ -1,15 +1,28 @@
 /** One tank: its water, its lamp, what it is fed. */
-import { doseWater, litres, plansAt, type TankDescribed, trueWater, usGallons, wallDay } from '../../../core/index.ts'
+import {
+  doseWater,
+  lampOut,
+  litres,
+  nightOf,
+  plansAt,
+  type TankDescribed,
+  trueWater,
+  usGallons,
+  wallDay,
+} from '../../../core/index.ts'
 import { Actions, ButtonLink } from '../../parts/Actions.tsx'
 import { Facts } from '../../parts/Facts.tsx'
 import { Line, Lines } from '../../parts/Lines.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { Section } from '../../parts/Section.tsx'
+import { phoneZone } from '../../state/phoneZone.ts'
 import { dayWords } from '../../words/dates.ts'
 import { zoneWords } from '../../words/entries.ts'
+import { bothClocks, lampClocks } from '../../words/lamp.ts'
 import { about, millilitres } from '../../words/numbers.ts'
 import { howMuch } from '../../words/plan.ts'
 import type { Reading } from '../useReading.ts'
+import { Lamp } from './Lamp.tsx'
 import { Meeting } from './Meeting.tsx'
 import { TankPlan } from './TankPlan.tsx'
 
@@ -30,10 +43,11 @@ export const Tank = ({ tank, reading }: { readonly tank: TankDescribed; readonly
             note: reckoned && `${about(litres(reckoned))} litres, ${about(usGallons(reckoned))} US gallons`,
           },
           ...(real ? [{ term: 'True volume', fact: `${about(litres(real))} litres` }] : []),
-          { term: 'Lights out', fact: tank.lightsOut, note: zoneWords(tank.zone) },
+          { term: 'Lights out', fact: tank.lightsOut, note: lampNote(tank, reading) },
           { term: 'Pipette’s mark', fact: millilitres(tank.pipetteMark) },
         ]}
       />
+      <Lamp tank={tank} reading={reading} />
       <Lines>
         {plans.map((plan) => (
           <TankPlan key={plan.plan} plan={plan} tank={tank} reading={reading} />
@@ -62,4 +76,10 @@ export const Tank = ({ tank, reading }: { readonly tank: TankDescribed; readonly
       </Actions>
     </Section>
   )
+}
+
+/** The zone, what the lamp's clock does, and both clocks where she is elsewhere. */
+const lampNote = (tank: TankDescribed, { world, now }: Reading): string => {
+  const both = bothClocks(lampOut(world, tank, nightOf(now, tank)), tank.zone, phoneZone())
+  return [zoneWords(tank.zone), tank.lamp && lampClocks[tank.lamp], both].filter(Boolean).join('; ')
 }

@@ -2,6 +2,7 @@
 import {
   describeTank,
   type InsideMeasures,
+  type LampClock,
   type Moment,
   mostCentimetres,
   ok,
@@ -30,6 +31,7 @@ export type TankFields = {
   /** She was asked whether a vast volume is right. */
   readonly vastIsRight: boolean
   readonly lightsOut: string
+  readonly lamp: LampClock
   readonly zone: string
   readonly mark: string
   readonly form: 'none' | 'rectangle' | 'cylinder'
@@ -43,7 +45,7 @@ export type TankFields = {
   readonly measured: string
   readonly doseBy: 'stated' | 'true'
 }
-export type TankField = Exclude<keyof TankFields, 'about' | 'vastIsRight' | 'doseBy' | 'form'>
+export type TankField = Exclude<keyof TankFields, 'about' | 'vastIsRight' | 'doseBy' | 'form' | 'lamp'>
 export type FieldRefusal<Field> = { readonly field: Field; readonly refusal: AnyRefusal }
 
 /** What a tank is called that was given no name. */
@@ -56,6 +58,7 @@ export const newTankFields = (zone: Zone, name = usualName): TankFields => ({
   about: true,
   vastIsRight: false,
   lightsOut: '21:00',
+  lamp: 'followsClocks',
   zone,
   mark: '0.05',
   form: 'none',
@@ -74,7 +77,14 @@ const text = (value: number | undefined): string => (value === undefined ? '' : 
 const inUnit = (water: WaterAmount | undefined, unit: WaterUnit): string =>
   text(water && (water.unit === unit ? water.value : waterReadings(water)[unit]))
 
-export const fieldsOf = ({ name, water, lightsOut, zone, pipetteMark }: TankDescribed): TankFields => {
+export const fieldsOf = ({
+  name,
+  water,
+  lightsOut,
+  lamp = 'followsClocks',
+  zone,
+  pipetteMark,
+}: TankDescribed): TankFields => {
   const shape = water.inside?.shape
   const unit = (water.stated ?? water.measured ?? water.inside?.sump)?.unit
   return {
@@ -85,6 +95,7 @@ export const fieldsOf = ({ name, water, lightsOut, zone, pipetteMark }: TankDesc
     about: water.about,
     vastIsRight: true,
     lightsOut,
+    lamp,
     mark: typedMillilitres(pipetteMark),
     form: shape?.form ?? 'none',
     length: shape?.form === 'rectangle' ? text(shape.length) : '',
@@ -175,9 +186,11 @@ export const readTank = (tank: TankId, fields: TankFields, now: Moment): Read<re
   if (!water.ok) return water
   const mark = at('mark', readMillilitres(fields.mark))
   if (!mark.ok) return mark
-  const { zone, lightsOut } = fields
+  const { zone, lightsOut, lamp } = fields
   const name = fields.name.trim() || usualName
-  const asked = { tank, name, water: water.value, zone, lightsOut, pipetteMark: mark.value }
+  // A lamp that follows the clocks goes without saying.
+  const clock = lamp === 'followsClocks' ? {} : { lamp }
+  const asked = { tank, name, water: water.value, zone, lightsOut, ...clock, pipetteMark: mark.value }
   const described = describeTank(asked, now)
   return described.ok ? described : refuse({ field: fieldOf[described.refusal.why], refusal: described.refusal })
 }

@@ -207,7 +207,7 @@ describe('what she says of a lamp', () => {
     expect(refusalOf(notePowerCut(world, { ...asked, minutes: '30000' }, now)).why).toBe('cutTooLong')
     expect(refusalOf(notePowerCut(world, { ...asked, tanks: [] }, now))).toEqual({ why: 'tankUnknown' })
     const later = at('2027-04-02 16:00')
-    expect(refusalOf(notePowerCut(world, { ...asked, backAt: later }, now))).toEqual({ why: 'notYet' })
+    expect(refusalOf(notePowerCut(world, { ...asked, backAt: later }, now))).toEqual({ why: 'notYet', at: later })
   })
 })
 

@@ -1,5 +1,7 @@
 /** All that is fetched only when it is wanted. */
+export { Abroad } from './Abroad.tsx'
 export { Holding } from './Holding.tsx'
+export { Lamps } from './Lamps.tsx'
 export { Otherwise } from './Otherwise.tsx'
 export { Overfed } from './Overfed.tsx'
 export { PastFood } from './PastFood.tsx'
