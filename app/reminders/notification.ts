@@ -1,6 +1,6 @@
 /** By the phone's own notifications: from the page as well as from the worker, always through the registration. */
 import { type Moment, type TankId, tonight, type World } from '../../core/index.ts'
-import type { Channel, Offer } from './channel.ts'
+import type { Channel, Offer, Telling } from './channel.ts'
 
 /** The platform's types lack the buttons, which not every browser has. */
 type WithActions = NotificationOptions & {
@@ -25,6 +25,16 @@ export const notifications = (registration: ServiceWorkerRegistration): Channel 
     return alone(() => registration.showNotification(title, options))
   },
 })
+
+/** An offer that lies on the glass unanswered, to be laid there again without a sound. */
+export const standingOffer = (registration: ServiceWorkerRegistration): Promise<Telling | undefined> =>
+  alone(async () => {
+    for (const { tag, title, body, data } of await registration.getNotifications()) {
+      const offer = offerIn(data)
+      if (offer) return { key: tag, title, body, offer, tanks: offer.tanks, quiet: true }
+    }
+    return undefined
+  })
 
 /** An offer whose dose is on record by now, or whose night is over, is taken off the screen. */
 export const withdrawAnswered = async (

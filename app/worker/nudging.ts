@@ -4,7 +4,7 @@ import { wishesOf } from '../reminders/asked.ts'
 import { markIcon } from '../reminders/badge.ts'
 import type { Channel } from '../reminders/channel.ts'
 import { type Dosed, noteDosed } from '../reminders/dosed.ts'
-import { dosedAction, notifications, offerIn, tankIn } from '../reminders/notification.ts'
+import { dosedAction, notifications, offerIn, standingOffer, tankIn } from '../reminders/notification.ts'
 import { type Reconciled, reconcile } from '../reminders/reconcile.ts'
 import { newDeviceId } from '../state/ids.ts'
 import { phoneZone } from '../state/phoneZone.ts'
@@ -47,11 +47,16 @@ const lookWith = async (channels: readonly Channel[], woken: Woken): Promise<Rec
   return done.value
 }
 
-/** A browser takes the leave back from whoever is called and shows nothing, so something true is shown whatever happens. */
+/**
+ * A browser takes the leave back from whoever is called and shows nothing, so something true is shown whatever happens:
+ * tonight's nudge; if it lies there already, that one again in its own place; else how tonight stands.
+ */
 export const answerPush = async (): Promise<void> => {
+  const glass = notifications(self.registration)
   const found = await nudge('push').catch(() => undefined)
   if (found && found.count > 0) return
-  await notifications(self.registration).show(found ? statusWords(found.world, now()) : unreadWords)
+  const standing = await standingOffer(self.registration).catch(() => undefined)
+  await glass.show(standing ?? (found ? statusWords(found.world, now()) : unreadWords))
 }
 
 export const answerNudge = async ({ action, notification }: NotificationEvent): Promise<void> => {

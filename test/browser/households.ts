@@ -39,6 +39,7 @@ import {
   usGal,
 } from '../support/givenLab.ts'
 import { householdsDiary } from './householdsDiary.ts'
+import { householdsLamps } from './householdsLamps.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsTonight } from './householdsTonight.ts'
 
@@ -189,6 +190,7 @@ export const households = {
   emptierThanBook: () => emptierThanBook().entries(),
   crossedOut: () => crossedOut().entries(),
   longNames: () => longNames().entries(),
+  ...householdsLamps,
   ...householdsMoved,
   ...householdsTonight,
   ...householdsDiary,

@@ -49,6 +49,7 @@ const begin = async (planned: number): Promise<Page> => {
   const page = await open()
   await page.evaluate(() => navigator.serviceWorker.ready)
   await restore(page, nudgedAt(planned))
+  await go(page, '/phone/reminders')
   await page.getByRole('radio', { name: 'Yes, while Smallhours is open' }).click()
   await expect(page.getByText(/^Next:/)).toBeVisible()
   return page
@@ -167,7 +168,7 @@ test('a touch beside the button opens the app', async () => {
 
 test('a trial shows what one looks like, and No means no', async () => {
   const page = await begin(thisMinute() + 60 * minute)
-  await expect(said(page, 'While Smallhours is closed this phone will not nudge.')).toBeVisible()
+  await expect(said(page, 'While Smallhours is closed, nothing will ring.')).toBeVisible()
   await page.getByRole('button', { name: 'Try it now' }).click()
   await expect.poll(() => bell.rung.map(({ title }) => title)).toEqual(['Smallhours'])
   await page.getByRole('radio', { name: 'No', exact: true }).click()

@@ -1,4 +1,5 @@
 /** Every screen in every state it has: what is looked at, and what axe goes through. */
+import type { Browser } from './browsers.ts'
 import type { Household } from './households.ts'
 
 export type State = {
@@ -9,6 +10,10 @@ export type State = {
   readonly route: string
   /** Folded parts are opened first. */
   readonly unfolded?: true
+  /** What the browser says of itself; see browsers.ts. */
+  readonly browser?: Browser
+  /** Where the phone is, if not at the tank. */
+  readonly zone?: string
   /** Looked round in with made-up data. */
   readonly madeUp?: true
 }
@@ -117,6 +122,30 @@ export const states: readonly State[] = [
   { name: 'this phone', household: 'trays', route: '/phone' },
   { name: 'this phone, its name asked', household: 'written', route: '/phone', unfolded: true },
   { name: 'this phone, entries of a newer version', household: 'newer', route: '/phone' },
+  { name: 'reminders, not asked for', household: 'trays', route: '/phone/reminders' },
+  { name: 'reminders, all that there is', household: 'twoTanks', route: '/phone/reminders', browser: 'everything' },
+  { name: 'reminders, forbidden', household: 'trays', route: '/phone/reminders', browser: 'forbidden' },
+  { name: 'reminders, taken back', household: 'trays', route: '/phone/reminders', browser: 'takenBack' },
+  { name: 'reminders, home screen first', household: 'trays', route: '/phone/reminders', browser: 'homeScreenFirst' },
+  { name: 'reminders, nothing ahead', household: 'tankOnly', route: '/phone/reminders', browser: 'nothing' },
+  { name: 'evening watch', household: 'trays', route: '/watch' },
+  { name: 'evening watch, it is time', household: 'dueInBoth', route: '/watch', time: dark },
+  { name: 'tonight, the lamp is late', household: 'lampLate', route: '/', time: dark },
+  { name: 'tonight, from far away', household: 'trays', route: '/', zone: 'Asia/Tokyo' },
+  {
+    name: 'tonight, the clocks are about to change',
+    household: 'lampInOctober',
+    route: '/',
+    time: '2026-10-23T19:30:00Z',
+  },
+  { name: 'water, a lamp that is late', household: 'lampLate', route: '/water', unfolded: true },
+  { name: 'water, a lamp that forgot', household: 'lampForgot', route: '/water', unfolded: true },
+  {
+    name: 'water, the clocks are about to change',
+    household: 'lampInOctober',
+    route: '/water',
+    time: '2026-10-23T19:30:00Z',
+  },
   { name: 'this phone, a month without a backup', household: 'trays', route: '/phone', time: '2027-01-13T20:30:00Z' },
 ]
 
