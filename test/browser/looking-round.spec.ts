@@ -70,7 +70,7 @@ test('a new keeper looks round, doses, takes it back, reloads, leaves: the first
   await expect(page.getByText('Your own book lies untouched meanwhile.')).toBeVisible()
   await expect(page.getByRole('button', { name: /backup|Ask/ })).toHaveCount(0)
   await expect(page.locator('input[type="file"]')).toHaveCount(0)
-  await page.getByRole('radio', { name: 'Always night' }).check()
+  await page.getByRole('radio', { name: 'Always night' }).click()
   await expect(page.locator('html')).toHaveAttribute('data-look', 'night')
 
   await go(page, '/')

@@ -52,7 +52,7 @@ test.describe('before the first screen stands', () => {
     await watchLooks(context)
     const page = await openApp(context)
     await restore(page, backupOf(households.trays()))
-    await page.getByRole('radio', { name: /^Always night/ }).check()
+    await page.getByRole('radio', { name: /^Always night/ }).click()
     await expect(page.locator('html')).toHaveAttribute('data-look', 'night')
     await go(page, '/food')
     await page.reload()
