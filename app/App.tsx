@@ -2,7 +2,7 @@
 import { lazy, Suspense, useEffect, useLayoutEffect } from 'react'
 import { Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
-import { backupOverdue, tanksAt, tonight, wallDay } from '../core/index.ts'
+import { backupOverdue, endsSoon, tanksAt, tonight, wallDay } from '../core/index.ts'
 import { Frame } from './parts/Frame.tsx'
 import { Loading } from './parts/Loading.tsx'
 import type { RoomId } from './parts/RoomIcon.tsx'
@@ -16,7 +16,7 @@ import { useMatter } from './state/device.ts'
 import { lookingRound } from './state/household.ts'
 import { loadPart } from './state/leave.ts'
 import { firstScreenStands, type Status, useStatus, useWorld } from './state/store.ts'
-import { backupMark } from './words/phone.ts'
+import { backupMark, calendarMark } from './words/phone.ts'
 
 // Tonight is in the first part; what she opens in daylight may take a moment longer.
 const Food = lazy(async () => ({ default: (await loadPart(() => import('./screens/Food/rooms.tsx'))).FoodRoutes }))
@@ -39,7 +39,7 @@ const rooms = [
   { id: 'phone', label: 'This phone', href: '#/phone' },
 ] as const
 
-/** A month without a backup is marked, once all of the book is read and if there is one of her own. */
+/** A month without a backup and a calendar about to end are marked, once all of the book is read and if there is one of her own. */
 const useRooms = (status: Status): readonly Room[] => {
   const world = useWorld()
   const now = useNow()
@@ -50,7 +50,10 @@ const useRooms = (status: Status): readonly Room[] => {
     !lookingRound &&
     tank !== undefined &&
     backupOverdue(world, last, { today: wallDay(now, tank.zone), zone: tank.zone })
-  return rooms.map((room) => (room.id === 'phone' && overdue ? { ...room, waits: backupMark } : room))
+  const calendar = useMatter('calendar')?.events.at(-1)
+  const ends = tank !== undefined && calendar !== undefined && endsSoon(calendar.night, wallDay(now, tank.zone))
+  const waits = overdue ? backupMark : ends ? calendarMark : undefined
+  return rooms.map((room) => (room.id === 'phone' && waits ? { ...room, waits } : room))
 }
 
 const roomAt = (path: string): RoomId =>

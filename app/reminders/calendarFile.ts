@@ -2,10 +2,10 @@
  * The coming evenings as a file any calendar takes in (RFC 5545): one event a night at its own moment in UTC, which is right
  * for every kind of lamp and wherever the phone is, with an alarm at that moment. Written by ical-generator.
  */
-import ical, { ICalAlarmType, ICalEventStatus, ICalEventTransparency } from 'ical-generator'
+import ical, { ICalAlarmType, type ICalCalendar, ICalEventStatus, ICalEventTransparency } from 'ical-generator'
 import type { EveningAhead, Moment } from '../../core/index.ts'
 import type { CalendarEvent, CalendarTaken } from '../storage/device.ts'
-import { cancelledSummary, eveningDescription, eveningSummary } from '../words/calendar.ts'
+import { cancelledSummary, eveningDescription, eveningSummary, trialSummary } from '../words/calendar.ts'
 
 export type Calendar = {
   readonly text: string
@@ -31,7 +31,7 @@ export const calendarFile = (
   const sequence = last ? last.sequence + 1 : 0
   const keys = new Set(evenings.map(({ key }) => key))
   const cancelled = (last?.events ?? []).filter(({ key, at }) => at > now && !keys.has(key))
-  const calendar = ical({ prodId: { company: 'Smallhours', product: 'evenings', language: 'EN' } })
+  const calendar = empty()
   const common = ({ key, at }: Pick<CalendarEvent, 'key' | 'at'>) => ({
     id: `${name}-${key}@smallhours.invalid`,
     sequence,
@@ -56,3 +56,24 @@ export const calendarFile = (
     cancelled,
   }
 }
+
+/** One event, two minutes ahead, to hear whether her calendar rings at all. */
+export const trialFile = (now: Moment): string => {
+  const calendar = empty()
+  const at = Math.ceil(now / minutes) * minutes + 2 * minutes
+  calendar
+    .createEvent({
+      id: `trial-${at}@smallhours.invalid`,
+      stamp: new Date(now),
+      start: new Date(at),
+      end: new Date(at + duration),
+      summary: trialSummary,
+      transparency: ICalEventTransparency.TRANSPARENT,
+    })
+    .createAlarm({ type: ICalAlarmType.display, trigger: 0, description: trialSummary })
+  return textOf(calendar)
+}
+
+const empty = (): ICalCalendar => ical({ prodId: { company: 'Smallhours', product: 'evenings', language: 'EN' } })
+/** The last line is a line too; the library leaves its end out. */
+const textOf = (calendar: ICalCalendar): string => `${calendar.toString().trimEnd()}\r\n`

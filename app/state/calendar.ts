@@ -30,3 +30,9 @@ export const takeCalendar = async ({
   const kept = await setMatter('calendar', taken)
   return kept.ok ? ok(handed) : kept
 }
+
+/** An event to try the calendar with. */
+export const tryCalendar = async (): Promise<HandedOver | undefined> => {
+  const { trialFile } = await loadPart(() => import('../reminders/calendarFile.ts'))
+  return handOver(new File([trialFile(now())], 'smallhours-trial.ics', { type: 'text/calendar;charset=utf-8' }))
+}

@@ -8,6 +8,8 @@ import type { Reading } from './reading.ts'
 
 /** "Dose: Long Gallery and Cockle". */
 export const eveningSummary = ({ tanks }: EveningAhead): string => `Dose: ${list(tanks.map(({ name }) => name))}`
+export const trialSummary = 'Smallhours: a trial, nothing is due'
+export const trialTaken = 'Add the event to your calendar and wait two minutes. If it rings, the nights will.'
 export const cancelledSummary = 'No dose this night'
 
 /** What holds on every phone: which portion to take, the app says on the evening. */

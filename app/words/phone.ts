@@ -36,6 +36,7 @@ export const backupDueText = (held: number, last: Moment | undefined, overdue: b
 }
 /** For ears, beside the room's name. */
 export const backupMark = 'no backup for more than a month'
+export const calendarMark = 'the nights in your calendar end soon'
 
 export const handedOverText = ({ how, name }: HandedOver): string =>
   how === 'shared'

@@ -53,9 +53,14 @@ export const noticesOf = (state: Told, now: Moment, { zone }: Wishes, phone: Pho
   const { lastBackup, calendarUntil } = phone
   if (backupOverdue(state, lastBackup, { today, zone }))
     notices.push({ key: `backup/${today.slice(0, 7)}`, about: 'backup' })
-  if (calendarUntil && daysBetween(today, calendarUntil) <= renewDays)
+  if (calendarUntil && endsSoon(calendarUntil, today))
     notices.push({ key: `calendarEnds/${calendarUntil}`, about: 'calendarEnds', until: calendarUntil })
   return notices
+}
+/** Within a week of its last night a calendar wants a new file; long after it, nobody is reminded of it any more. */
+export const endsSoon = (lastNight: Day, today: Day): boolean => {
+  const days = daysBetween(today, lastNight)
+  return days <= renewDays && days >= -renewDays
 }
 const clocksKey = (tank: TankId, day: Day) => `clocks/${tank}/${day}`
 

@@ -7,7 +7,7 @@
 import ICAL from 'ical.js'
 import { Temporal } from 'temporal-polyfill'
 import { describe, expect, test } from 'vitest'
-import { calendarFile } from '../../app/reminders/calendarFile.ts'
+import { calendarFile, trialFile } from '../../app/reminders/calendarFile.ts'
 import { alarmText, calendarReach, calendarTakenWords } from '../../app/words/calendar.ts'
 import {
   type ClockTime,
@@ -259,4 +259,11 @@ test('what is noted already, skipped, or swallowed by quiet hours has no event',
   expect(eveningsAhead(book.world(), now, wishes)[0]?.night).toBe('2026-11-27')
   const quiet = { from: '21:00' as ClockTime, until: '07:00' as ClockTime }
   expect(eveningsAhead(book.world(), now, { ...wishes, quiet })).toEqual([])
+})
+
+test('the trial is one event, two minutes ahead, and says that nothing is due', () => {
+  const [event, ...more] = parsed(trialFile(at('2026-11-25 12:00:30')))
+  expect(more).toEqual([])
+  expect(event).toMatchObject({ action: 'DISPLAY', trigger: 0, start: at('2026-11-25 12:03') })
+  expect(event?.summary).toContain('nothing is due')
 })

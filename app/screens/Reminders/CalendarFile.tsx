@@ -3,12 +3,12 @@ import { useEffect, useState } from 'react'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import type { Calendar } from '../../reminders/calendarFile.ts'
-import { makeCalendar, takeCalendar } from '../../state/calendar.ts'
+import { makeCalendar, takeCalendar, tryCalendar } from '../../state/calendar.ts'
 import { useMatter } from '../../state/device.ts'
 import type { HandedOver } from '../../state/handOver.ts'
 import type { NotHandedOver } from '../../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../../storage/connection.ts'
-import { calendarReach, calendarTakenWords, nothingAhead, oldSeriesWords } from '../../words/calendar.ts'
+import { calendarReach, calendarTakenWords, nothingAhead, oldSeriesWords, trialTaken } from '../../words/calendar.ts'
 import { refusalText } from '../../words/refusals.ts'
 import type { Reading } from '../useReading.ts'
 
@@ -22,6 +22,7 @@ export const CalendarFile = ({ reading }: { readonly reading: Reading }) => {
   const wishes = useMatter('wishes')
   const [ready, setReady] = useState<Calendar | null>()
   const [taken, setTaken] = useState<Taken>()
+  const [tried, setTried] = useState(false)
   // biome-ignore lint/correctness/useExhaustiveDependencies: the matters are read where it is made; a change of theirs makes it anew
   useEffect(() => {
     let left = false
@@ -60,6 +61,12 @@ export const CalendarFile = ({ reading }: { readonly reading: Reading }) => {
         </Actions>
       )}
       {taken?.is === 'refused' && <Notice kind="refusal">{refusalText(taken.refusal, reading)}</Notice>}
+      <Actions>
+        <Button kind="quiet" onAct={async () => setTried((await tryCalendar()) !== undefined)}>
+          Try it: an event in two minutes
+        </Button>
+        <output>{tried && trialTaken}</output>
+      </Actions>
       {before && <p>{oldSeriesWords}</p>}
     </>
   )
