@@ -298,7 +298,7 @@ test('whatever stands in the way has its sentence, and points at the phone’s o
 describe('of the records on this phone', () => {
   const night = (day: string) => {
     const shownAt = at(`${day} 21:20`)
-    return claimNudge(device, `longgallery/${day}`, { plannedAt: shownAt, shownAt, via: 'glass' })
+    return claimNudge(device, [`longgallery/${day}`], { plannedAt: shownAt, shownAt, via: 'glass' })
   }
   test('those older than sixty days go when a new one is written, and no others', async () => {
     for (const day of ['2026-09-26', '2026-09-27', '2026-11-23']) expect(done(await night(day))).toBe(true)
@@ -313,7 +313,7 @@ describe('of the records on this phone', () => {
   test('none goes when the night is claimed already', async () => {
     const late = { plannedAt: minute, shownAt: at('2027-11-25 21:20'), via: 'glass' }
     done(await night('2026-11-25'))
-    expect(done(await claimNudge(device, 'longgallery/2026-11-25', late))).toBe(false)
+    expect(done(await claimNudge(device, ['longgallery/2026-11-25'], late))).toBe(false)
     expect(done(await shownNudges(device)).size).toBe(1)
   })
 })
