@@ -2,11 +2,13 @@
  * Every way a reminder can come, in a real browser with a real notification service: a call from outside and the browser's
  * own wake, with the page closed, the worker stopped and no network; and what the page about reminders says of each.
  */
-import { mkdtempSync, rmSync } from 'node:fs'
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
 import { type BrowserContext, type CDPSession, chromium, expect, type Page, test } from '@playwright/test'
 import ICAL from 'ical.js'
+import { host } from '../support/host.ts'
 import { type Bell, hangBell } from './bell.ts'
 import { diary, go, restore, said } from './keeper.ts'
 import { nudgedAt } from './nudged.ts'
@@ -38,6 +40,7 @@ test.afterEach(async () => {
   rmSync(disk, { recursive: true, force: true, maxRetries: 5 })
 })
 
+const built = fileURLToPath(new URL('../../dist', import.meta.url))
 const minute = 60_000
 const thisMinute = () => Math.floor(Date.now() / minute) * minute
 const open = async (where = './'): Promise<Page> => {
@@ -49,8 +52,8 @@ const open = async (where = './'): Promise<Page> => {
   return page
 }
 /** Nudges are wished for, and this one is planned for later than now, so that no page shows it of its own accord. */
-const begin = async (planned: number): Promise<Page> => {
-  const page = await open()
+const begin = async (planned: number, where?: string): Promise<Page> => {
+  const page = await open(where)
   await page.evaluate(() => navigator.serviceWorker.ready)
   await restore(page, nudgedAt(planned))
   await go(page, '/phone/reminders')
@@ -105,13 +108,17 @@ test('a call from outside shows what is due: page closed, worker stopped, no net
   await context.setOffline(false)
 })
 
-test('the browser’s own wake catches up, and is the one that is told of', async () => {
+test('the browser’s own wake catches up: page closed, worker stopped, its host gone', async () => {
   test.setTimeout(240_000)
-  const page = await begin(thisMinute() + 2 * minute)
+  // A host of its own that can be taken away: the browser holds such a wake back while it thinks itself without a network.
+  const site = await host((path) => readFileSync(join(built, path)))
+  origin = new URL(site.address).origin
+  await context.grantPermissions(['notifications'], { origin })
+  const page = await begin(thisMinute() + 2 * minute, site.address)
   const { session, registrationId } = await desk()
   // Nobody is there at its minute.
   await page.close()
-  await context.setOffline(true)
+  site.close()
   await stop(session)
   const wake = () => session.send('ServiceWorker.dispatchPeriodicSyncEvent', { origin, registrationId, tag: 'evening' })
   await wake()
@@ -129,8 +136,7 @@ test('the browser’s own wake catches up, and is the one that is told of', asyn
   await wake()
   await new Promise((resolve) => setTimeout(resolve, 2_500))
   expect(titles()).toEqual(['Long Gallery, tonight'])
-  await context.setOffline(false)
-  const later = await open('./#/phone/reminders')
+  const later = await open(`${site.address}#/phone/reminders`)
   await expect(said(later, 'when the browser woke it.')).toBeVisible()
 })
 
