@@ -1,5 +1,5 @@
 /** What a lamp's clock does, how far it is off, and what to do about it or not. */
-import { type LampAsk, type LampClock, type Moment, wallClock, wallDay, type Zone } from '../../core/index.ts'
+import type { LampAsk, LampClock } from '../../core/index.ts'
 import { clock, dayOfMonth, weekday } from './dates.ts'
 import { number } from './numbers.ts'
 
@@ -57,15 +57,6 @@ export const changeText = ({ tank, lamp, change }: LampAsk): string | undefined 
 
 export const lampTexts = (ask: LampAsk): readonly string[] =>
   [tonightText(ask), changeText(ask)].filter((text) => text !== undefined)
-
-/** "21:00 at the tank, 05:00 Sunday, 15 August here"; undefined where both clocks show the same. */
-export const bothClocks = (at: Moment, tank: Zone, here: Zone): string | undefined => {
-  const [there, mine] = [wallClock(at, tank), wallClock(at, here)]
-  if (there.day === mine.day && there.minutes === mine.minutes) return undefined
-  const day = wallDay(at, here)
-  const when = there.day === mine.day ? '' : ` ${weekday(day)}, ${dayOfMonth(day)}`
-  return `${clock(at, tank)} at the tank, ${clock(at, here)}${when} here`
-}
 
 export const lampSeenWords = (goesOut: string): string => `Noted: the lamp goes out at ${goesOut} by the wall.`
 export const cutWords = (minutes: number): string => `Noted: ${duration(minutes)} without power.`

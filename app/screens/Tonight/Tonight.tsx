@@ -10,13 +10,14 @@ import { dayWords, nightWords } from '../../words/dates.ts'
 import { lightsWords, sinceWords, togetherWords, tonightAnswer, unlikePlanWords } from '../../words/tonight.ts'
 import { PleaseCheck } from '../PleaseCheck.tsx'
 import { useReading } from '../useReading.ts'
+import { Abroad } from './Abroad.tsx'
 import { Act } from './Act.tsx'
 import { FridgeSoon } from './FridgeSoon.tsx'
 import { NothingLeft } from './NothingLeft.tsx'
 import { NothingPlanned } from './NothingPlanned.tsx'
 import { OpenTray } from './OpenTray.tsx'
 import { OtherLines } from './OtherLines.tsx'
-import { Abroad, Holding, Lamps, Overfed, Unlogged } from './rare.ts'
+import { Holding, Lamps, Overfed, Unlogged } from './rare.ts'
 import { Shaking } from './Shaking.tsx'
 import { SomethingElse } from './SomethingElse.tsx'
 import { useDosing } from './useDosing.ts'
@@ -74,7 +75,7 @@ export const Tonight = () => {
           {much && much.chosen === undefined && <Overfed line={line} much={much} dosing={dosing} />}
           {held && <Holding key={held} line={line} until={held} dosing={dosing} />}
         </Suspense>
-        {due && state.since && <p>{sinceWords(state.since, line.night, line.unlogged.length > 0)}</p>}
+        {due && serving && state.since && <p>{sinceWords(state.since, line.night, line.unlogged.length > 0)}</p>}
         {due && serving && <Unlike text={unlikePlanWords(serving, line.plan.amount)} />}
         {together(lines).map((both) => (
           <p key={both.tank.tank}>{togetherWords(both)}</p>
@@ -82,10 +83,12 @@ export const Tonight = () => {
         {due && serving && <OpenTray serving={serving} world={world} />}
         {due && !serving && <NothingLeft {...parts} />}
         {due && <p>{lightsWords(line)}</p>}
-        <Suspense>
-          <Abroad line={line} />
-          <Lamps tanks={tanks} reading={reading} />
-        </Suspense>
+        <Abroad line={line} />
+        {tanks.some(({ lamp }) => lamp) && (
+          <Suspense>
+            <Lamps tanks={tanks} reading={reading} />
+          </Suspense>
+        )}
         {!asleep && <PleaseCheck />}
         <OtherLines lines={others} reader={reader} dosing={dosing} />
         {shakeNow && <Shaking />}

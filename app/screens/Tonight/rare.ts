@@ -4,7 +4,6 @@ import { loadPart } from '../../state/leave.ts'
 
 const seldom = () => loadPart(() => import('./seldom/seldom.ts'))
 
-export const Abroad = lazy(async () => ({ default: (await seldom()).Abroad }))
 export const Lamps = lazy(async () => ({ default: (await seldom()).Lamps }))
 export const Unlogged = lazy(async () => ({ default: (await seldom()).Unlogged }))
 export const Overfed = lazy(async () => ({ default: (await seldom()).Overfed }))

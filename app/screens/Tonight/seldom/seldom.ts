@@ -1,5 +1,4 @@
 /** All that is fetched only when it is wanted. */
-export { Abroad } from './Abroad.tsx'
 export { Holding } from './Holding.tsx'
 export { Lamps } from './Lamps.tsx'
 export { Otherwise } from './Otherwise.tsx'
