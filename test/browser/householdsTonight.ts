@@ -6,6 +6,7 @@ import {
   blueClip,
   bottleOf,
   cockle,
+  cocklePlan,
   doors,
   dose,
   foodOf,
@@ -20,7 +21,6 @@ import {
   usGal,
 } from '../support/givenLab.ts'
 
-const cocklePlan = 'cockleplan' as PlanId
 const amberPlan = 'amberplan' as PlanId
 const tonight = '2026-11-25'
 

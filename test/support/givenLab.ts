@@ -43,6 +43,7 @@ export const kitchenFridge = 'kitchenfridge' as PlaceId
 export const kitchenFreezer = 'kitchenfreezer' as PlaceId
 export const boathouseFreezer = 'boathousefreezer' as PlaceId
 export const greenPlan = 'greenplan' as PlanId
+export const cocklePlan = 'cockleplan' as PlanId
 export const firstBottle = 'bottle1' as BottleId
 export const blueClip = 'blueclip' as LotId
 export const redClip = 'redclip' as LotId

@@ -1,11 +1,12 @@
 /** Doses put right, and shares that name a tank twice. Counts by hand. */
 import { expect, test } from 'vitest'
-import { doseMarks, giveShared, moveDose, type PlanId, type Stamp } from '../../../core/index.ts'
+import { doseMarks, giveShared, moveDose, type Stamp } from '../../../core/index.ts'
 import { at, given, refusalOf } from '../../support/given.ts'
 import {
   blueClip,
   bottleOf,
   cockle,
+  cocklePlan,
   dose,
   firstBottle,
   greenFood,
@@ -22,7 +23,6 @@ import {
   usGal,
 } from '../../support/givenLab.ts'
 
-const cocklePlan = 'cockleplan' as PlanId
 const begun = () =>
   given(
     lab,

@@ -7,7 +7,6 @@ import {
   fedSince,
   liquidCover,
   mostPerWell,
-  type PlanId,
   plannedUntil,
   portionsCover,
   smallestDose,
@@ -19,6 +18,7 @@ import { at, given } from '../../support/given.ts'
 import {
   bottleOf,
   cockle,
+  cocklePlan,
   firstBottle,
   greenFood,
   greenPlan,
@@ -31,7 +31,6 @@ import {
 } from '../../support/givenLab.ts'
 
 const now = at('2027-03-01 18:00')
-const cocklePlan = 'cockleplan' as PlanId
 const most = mostPerWell(usualWell)
 const made = (world: World) => {
   const bottle = world.bottles.get(firstBottle)

@@ -28,9 +28,9 @@ import {
   tankOf,
   usGal,
 } from '../../support/givenLab.ts'
+import { withPortions } from '../../support/givenRound.ts'
 
-const begun = () =>
-  given(lab, planOf({ first: '2027-05-01', amount: 1 }), onHand({ portions: 40, each: 1, frozen: '2027-01-05' }))
+const begun = () => withPortions('2027-05-01')
 const ended = (when: string): Fact => ({ kind: 'planEnded', at: at(when), plan: greenPlan })
 const again = (when: string): Fact => ({ ...planOf({ first: '2027-05-01', amount: 1 }), at: at(when) })
 

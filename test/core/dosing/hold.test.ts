@@ -1,15 +1,12 @@
 /** A plan on hold, and going on. Checked only against our own worked examples, calendars by hand. */
 import { expect, test } from 'vitest'
 import { type Day, day, holdPlan } from '../../../core/index.ts'
-import { at, type Book, given } from '../../support/given.ts'
-import { dose, greenPlan, lab, lineOf, onHand, planOf } from '../../support/givenLab.ts'
+import { at, type Book } from '../../support/given.ts'
+import { dose, greenPlan, lineOf } from '../../support/givenLab.ts'
+import { withPortions } from '../../support/givenRound.ts'
 
 const fed = () => {
-  const book = given(
-    lab,
-    planOf({ first: '2027-06-10', amount: 1 }),
-    onHand({ portions: 40, each: 1, frozen: '2027-01-05' }),
-  )
+  const book = withPortions('2027-06-10')
   book.does(dose(at('2027-06-10 21:42')))
   return book
 }

@@ -1,10 +1,11 @@
 /** Nights without an entry, asked about before or after tonight's dose. Checked only against our own worked examples. */
 import { expect, test } from 'vitest'
-import { addDays, day, holdPlan, keptGoing, nightsByCount, type PlanId, stoppedFeeding } from '../../../core/index.ts'
+import { addDays, day, holdPlan, keptGoing, nightsByCount, stoppedFeeding } from '../../../core/index.ts'
 import { at, given } from '../../support/given.ts'
 import {
   blueClip,
   cockle,
+  cocklePlan,
   dose,
   greenPlan,
   lab,
@@ -14,14 +15,10 @@ import {
   tankOf,
   usGal,
 } from '../../support/givenLab.ts'
+import { withPortions } from '../../support/givenRound.ts'
 
-const cocklePlan = 'cockleplan' as PlanId
 const fed = () => {
-  const book = given(
-    lab,
-    planOf({ first: '2027-10-01', amount: 1 }),
-    onHand({ portions: 40, each: 1, frozen: '2027-01-05' }),
-  )
+  const book = withPortions('2027-10-01')
   book.does(dose(at('2027-10-01 21:12')))
   return book
 }

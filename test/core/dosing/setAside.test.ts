@@ -1,18 +1,11 @@
 /** A dose that the bottle cannot have held: kept, asked about, and taken up as she then says it was. */
 import { expect, test } from 'vitest'
-import {
-  type BottleId,
-  bottlesThatHold,
-  type DoseSetAside,
-  giveShared,
-  type PlanId,
-  slipsOf,
-  takeUp,
-} from '../../../core/index.ts'
+import { type BottleId, bottlesThatHold, type DoseSetAside, giveShared, slipsOf, takeUp } from '../../../core/index.ts'
 import { at, done, given, refusalOf } from '../../support/given.ts'
 import {
   bottleOf,
   cockle,
+  cocklePlan,
   firstBottle,
   greenFood,
   greenPlan,
@@ -26,7 +19,6 @@ import {
 
 const evening = at('2026-06-10 21:42')
 const other = 'bottle2' as BottleId
-const cocklePlan = 'cockleplan' as PlanId
 
 /** 96 mL in the bottle, and so much noted out of it: three quarters for the one tank, a quarter for the other. */
 const setAside = (millilitres: number) => {

@@ -1,19 +1,9 @@
 /** A phone whose clock ran ahead. Checked only against our own worked examples: calendars by hand. */
 import { expect, test } from 'vitest'
 import { type DoseGiven, day, lasts } from '../../../core/index.ts'
-import { at, given } from '../../support/given.ts'
-import {
-  blueClip,
-  dose,
-  greenFood,
-  greenPlan,
-  lab,
-  lineOf,
-  longGallery,
-  mL,
-  onHand,
-  planOf,
-} from '../../support/givenLab.ts'
+import { at } from '../../support/given.ts'
+import { blueClip, dose, greenFood, greenPlan, lineOf, longGallery, mL } from '../../support/givenLab.ts'
+import { withPortions } from '../../support/givenRound.ts'
 
 const ahead = (night: string): DoseGiven => ({
   kind: 'doseGiven',
@@ -23,11 +13,7 @@ const ahead = (night: string): DoseGiven => ({
   taken: [{ from: 'portions', lot: blueClip, count: 1 }],
 })
 const book = () => {
-  const told = given(
-    lab,
-    planOf({ first: '2027-06-10', amount: 1 }),
-    onHand({ portions: 5, each: 1, frozen: '2027-01-05' }),
-  )
+  const told = withPortions('2027-06-10', 5)
   told.does(dose(at('2027-06-10 21:30')))
   return told
 }

@@ -19,10 +19,10 @@ import {
   kitchenFridge,
   lab,
   onHand,
-  planOf,
   portionOf,
   redClip,
 } from '../../support/givenLab.ts'
+import { withPortions } from '../../support/givenRound.ts'
 
 const third = 'thirdclip' as LotId
 const counts = (world: World) => Object.fromEntries([...world.lots].map(([id, { left }]) => [id, left]))
@@ -37,8 +37,7 @@ const moved = (when: string, more: Partial<PortionsMoved>): PortionsMoved => ({
   to: boathouseFreezer,
   ...more,
 })
-const begun = () =>
-  given(lab, planOf({ first: '2027-03-02', amount: 1 }), onHand({ portions: 31, each: 1, frozen: '2027-01-05' }))
+const begun = () => withPortions('2027-03-02', 31)
 
 test('a part of a part is there even if a quick clock dates the second move before the first', () => {
   const book = begun()

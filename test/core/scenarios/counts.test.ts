@@ -11,6 +11,7 @@ import {
 } from '../../../core/index.ts'
 import { at, done, given, refusalOf } from '../../support/given.ts'
 import { blueClip, dose, greenFood, lab, lineOf, mL, onHand, planOf, portionOf } from '../../support/givenLab.ts'
+import { withPortions } from '../../support/givenRound.ts'
 
 const lotIn = (world: World) => {
   const lot = world.lots.get(blueClip)
@@ -19,11 +20,7 @@ const lotIn = (world: World) => {
 }
 
 test('one dosed, one spilt and one half used leave 99 of 102, and only two of them are doses', () => {
-  const book = given(
-    lab,
-    planOf({ first: '2027-01-06', amount: 1 }),
-    onHand({ portions: 102, each: 1, frozen: '2027-01-05' }),
-  )
+  const book = withPortions('2027-01-06', 102)
   book.does(dose(at('2027-01-06 21:20')))
   book.does((world) => portionsGone(world, { lot: blueClip, count: 1, fate: 'lost' }, at('2027-01-07 21:05')))
   book.does(dose(at('2027-01-08 21:31'), { ...portionOf(blueClip, 1), amount: mL(0.5) }))
@@ -55,11 +52,7 @@ describe('a dose from a bag that the book calls empty', () => {
 })
 
 test('crossing out a dose six seconds later brings back the portion and the due night', () => {
-  const book = given(
-    lab,
-    planOf({ first: '2027-06-10', amount: 1 }),
-    onHand({ portions: 40, each: 1, frozen: '2027-01-05' }),
-  )
+  const book = withPortions('2027-06-10')
   const [entry] = book.does(dose(at('2027-06-10 21:42')))
   expect(lotIn(book.world()).left).toBe(39)
   if (!entry) throw new Error('nothing was written')

@@ -1,29 +1,22 @@
 /** Which night it is, and whether it is a dose night. Checked only against our own worked examples: calendars by hand. */
 import { describe, expect, test } from 'vitest'
-import { type Day, day, type Fact, lightsOutOf, tonight } from '../../../core/index.ts'
-import { at, type Book, given, london, refusalOf, zone } from '../../support/given.ts'
+import { type Day, day, lightsOutOf, tonight } from '../../../core/index.ts'
+import { at, type Book, london, refusalOf, zone } from '../../support/given.ts'
 import {
   blueClip,
   dose,
   greenFood,
   greenPlan,
-  lab,
   lineOf,
   longGallery,
-  onHand,
   planOf,
   portionOf,
   tankOf,
   usGal,
 } from '../../support/givenLab.ts'
+import { nextOf, withPortions } from '../../support/givenRound.ts'
 
-const withPortions = (first: string, portions = 40, ...more: readonly (readonly Fact[])[]) =>
-  given(lab, ...more, planOf({ first, amount: 1 }), onHand({ portions, each: 1, frozen: '2027-01-05' }))
 const nightsOf = (book: Book): readonly Day[] => [...(book.world().nights.get(greenPlan)?.keys() ?? [])]
-const nextOf = (book: Book, now: string) => {
-  const { state } = lineOf(book.world(), at(now))
-  return state.is === 'due' ? 'due' : state.next
-}
 
 test('a missed night asks for the usual amount the night after, and the round goes on from there', () => {
   const book = withPortions('2027-03-02')

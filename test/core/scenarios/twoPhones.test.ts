@@ -18,9 +18,9 @@ import {
   tankOf,
   usGal,
 } from '../../support/givenLab.ts'
+import { withPortions } from '../../support/givenRound.ts'
 
-const begun = () =>
-  given(lab, planOf({ first: '2027-06-10', amount: 1 }), onHand({ portions: 40, each: 1, frozen: '2027-01-05' }))
+const begun = () => withPortions('2027-06-10')
 const later = at('2027-06-10 23:00')
 const merged = (a: Book, b: Book) => bookOf(labPhone, union(a.entries(), b.entries()).entries)
 const left = (book: Book) => book.world().lots.get(blueClip)?.left

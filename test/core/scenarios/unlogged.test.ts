@@ -4,7 +4,6 @@ import {
   countPortions,
   day,
   doNotKnow,
-  type Fact,
   keptGoing,
   nightsByCount,
   type Round,
@@ -28,13 +27,7 @@ import {
   planOf,
   redClip,
 } from '../../support/givenLab.ts'
-
-const withPortions = (first: string, portions = 40, ...more: readonly (readonly Fact[])[]) =>
-  given(lab, ...more, planOf({ first, amount: 1 }), onHand({ portions, each: 1, frozen: '2027-01-05' }))
-const nextOf = (book: Book, now: string) => {
-  const { state } = lineOf(book.world(), at(now))
-  return state.is === 'due' ? 'due' : state.next
-}
+import { nextOf, withPortions } from '../../support/givenRound.ts'
 
 test('a night skipped on purpose takes nothing, and the round goes on', () => {
   const book = withPortions('2027-06-10')

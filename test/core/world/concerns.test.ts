@@ -1,10 +1,11 @@
 /** A history of one tank: what is about it, and nothing of the others. */
 import { expect, test } from 'vitest'
-import { concerning, day, type Fact, type PlanId, strikeOut, writeNote } from '../../../core/index.ts'
+import { concerning, day, type Fact, strikeOut, writeNote } from '../../../core/index.ts'
 import { at, done, given } from '../../support/given.ts'
 import {
   blueClip,
   cockle,
+  cocklePlan,
   dose,
   greenFood,
   greenPlan,
@@ -17,7 +18,6 @@ import {
   usGal,
 } from '../../support/givenLab.ts'
 
-const cocklePlan = 'cockleplan' as PlanId
 const evening = at('2026-06-10 21:42')
 
 const house = () => {

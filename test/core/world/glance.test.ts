@@ -3,9 +3,10 @@ import fc from 'fast-check'
 import { expect, test } from 'vitest'
 import { day, glanceOf, lasts, type Moment, openNights, shakes, tonight, type World } from '../../../core/index.ts'
 import { holds, tally } from '../../fixtures/laws.ts'
-import { at, given } from '../../support/given.ts'
+import { at } from '../../support/given.ts'
 import { anyHousehold, livedIn } from '../../support/givenHousehold.ts'
-import { blueClip, dose, greenFood, greenPlan, lab, longGallery, mL, onHand, planOf } from '../../support/givenLab.ts'
+import { blueClip, dose, greenFood, greenPlan, longGallery, mL } from '../../support/givenLab.ts'
+import { withPortions } from '../../support/givenRound.ts'
 
 /** As text: a source carries a function, and two functions are never the same one. */
 const told = (world: World, now: Moment): string =>
@@ -36,11 +37,7 @@ test('a glance at any household shows the same evening as its whole book, tonigh
 }, 60_000)
 
 const lived = () => {
-  const book = given(
-    lab,
-    planOf({ first: '2027-01-10', amount: 1 }),
-    onHand({ portions: 30, each: 1, frozen: '2027-01-05' }),
-  )
+  const book = withPortions('2027-01-10', 30)
   book.does(dose(at('2027-01-10 21:30')))
   return book
 }
