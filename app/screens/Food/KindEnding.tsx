@@ -1,12 +1,10 @@
 /** A food that is no longer bought, and one that comes back. */
 import { useLocation } from 'wouter'
 import { type FoodDescribed, foodRetired, ok, retireFood } from '../../../core/index.ts'
-import { Actions, Button } from '../../parts/Actions.tsx'
-import { Notice } from '../../parts/Notice.tsx'
 import { useReading } from '../useReading.ts'
+import { BringBack } from './BringBack.tsx'
 import { Deed } from './Deed.tsx'
-import { Refused } from './Refused.tsx'
-import { placed, useAct } from './useAct.ts'
+import { placed } from './useAct.ts'
 
 export const KindEnding = ({ food }: { readonly food: FoodDescribed }) => {
   const { world, now } = useReading()
@@ -26,17 +24,11 @@ export const KindEnding = ({ food }: { readonly food: FoodDescribed }) => {
 
 export const KindBack = ({ food }: { readonly food: FoodDescribed }) => {
   const { world, now } = useReading()
-  const act = useAct()
   if (!foodRetired(world, food.food, now)) return null
   return (
-    <Notice>
-      <p>What is left of it stays on its shelf, and its past in the diary.</p>
-      <Refused act={act} />
-      <Actions>
-        <Button kind="quiet" waiting={act.busy} onAct={() => void act.send((_, at) => ok([{ ...food, at: at.now }]))}>
-          Bring it back
-        </Button>
-      </Actions>
-    </Notice>
+    <BringBack
+      says="What is left of it stays on its shelf, and its past in the diary."
+      ask={(_, at) => ok([{ ...food, at: at.now }])}
+    />
   )
 }

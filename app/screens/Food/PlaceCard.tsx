@@ -12,19 +12,17 @@ import {
   stock,
   thingsBehind,
 } from '../../../core/index.ts'
-import { Actions, Button } from '../../parts/Actions.tsx'
-import { Notice } from '../../parts/Notice.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { thingsWords } from '../../words/moving.ts'
 import { doors } from '../../words/names.ts'
 import { hereIn, useReading } from '../useReading.ts'
+import { BringBack } from './BringBack.tsx'
 import { Deed } from './Deed.tsx'
 import { NotHere } from './NotHere.tsx'
 import { PlaceForm } from './PlaceForm.tsx'
-import { Refused } from './Refused.tsx'
 import { ThingsBehind } from './ThingsBehind.tsx'
-import { placed, useAct } from './useAct.ts'
+import { placed } from './useAct.ts'
 
 export const PlaceCard = ({ id }: { readonly id: PlaceId | 'new' }) => {
   const { world, now, today } = useReading()
@@ -40,7 +38,7 @@ export const PlaceCard = ({ id }: { readonly id: PlaceId | 'new' }) => {
   const kept = placesAt(world, now).includes(place)
   return (
     <Page title={place.name} answer={answer(place, shelf, kept)}>
-      {kept ? <PlaceForm key={place.at} place={place} /> : <BringBack place={place} />}
+      {kept ? <PlaceForm key={place.at} place={place} /> : <Back place={place} />}
       {shelf && thingsBehind(shelf) > 0 && (
         <Section title="What stands behind it">
           <ThingsBehind shelf={shelf} />
@@ -81,21 +79,9 @@ const Gone = ({ place, shelf }: { readonly place: PlaceDescribed; readonly shelf
   )
 }
 
-const BringBack = ({ place: { place, name, door } }: { readonly place: PlaceDescribed }) => {
-  const act = useAct()
-  return (
-    <Notice>
-      <p>What was kept in it stays in the diary.</p>
-      <Refused act={act} />
-      <Actions>
-        <Button
-          kind="quiet"
-          waiting={act.busy}
-          onAct={() => void act.send((_, { now }) => ok(describePlace({ place, name, door }, now)))}
-        >
-          Bring it back
-        </Button>
-      </Actions>
-    </Notice>
-  )
-}
+const Back = ({ place: { place, name, door } }: { readonly place: PlaceDescribed }) => (
+  <BringBack
+    says="What was kept in it stays in the diary."
+    ask={(_, { now }) => ok(describePlace({ place, name, door }, now))}
+  />
+)
