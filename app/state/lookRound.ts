@@ -1,7 +1,7 @@
 /** Going into the made-up household, out of it, and clearing away one that was left behind. What does it is loaded when asked. */
 import { ok, type Result, refuse } from '../../core/index.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
-import { madeUpIsThere } from '../storage/madeUp.ts'
+import { madeUpAddress, madeUpIsThere } from '../storage/madeUp.ts'
 import { lookingRound, markTab, unmarkTab } from './household.ts'
 import { whenIdle } from './idle.ts'
 import { flushAndReload, loadPart } from './leave.ts'
@@ -19,7 +19,7 @@ export const lookRound = async (): Promise<Result<void, StorageRefusal>> => {
     await letGo()
     return refuse({ why: 'storageFailed', message: String(error) })
   }
-  toTheFront()
+  toTheFront(madeUpAddress)
   await flushAndReload()
   return ok(undefined)
 }
@@ -30,12 +30,12 @@ export const leaveMadeUp = async (): Promise<void> => {
   await part()
     .then(({ clearAway }) => clearAway())
     .catch(reportError)
-  toTheFront()
+  toTheFront('')
   window.location.reload()
 }
 
 /** What is open in one book may not exist in the other. */
-const toTheFront = () => window.history.replaceState(null, '', '#/')
+const toTheFront = (search: string) => window.history.replaceState(null, '', `${window.location.pathname}${search}#/`)
 
 /** Called once, after the first screen is up. A tab may have been closed without leaving. */
 export const clearLeftBehind = () => {

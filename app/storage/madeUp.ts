@@ -8,6 +8,8 @@ export type Databases = { readonly ledger: string; readonly device: string }
 
 export const real: Databases = { ledger: ledgerName, device: deviceName }
 export const madeUp: Databases = { ledger: `${ledgerName}-madeup`, device: `${ledgerName}-madeup-device` }
+/** What follows the address of a tab in it. It is there for the worker, which cannot see what else marks a tab. */
+export const madeUpAddress = '?made-up'
 
 /** True also where the browser cannot say. */
 export const madeUpIsThere = async (): Promise<boolean> => {

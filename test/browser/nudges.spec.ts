@@ -56,6 +56,7 @@ const begin = async (planned: number): Promise<Page> => {
 }
 const thisMinute = () => Math.floor(Date.now() / minute) * minute
 const given = async (page: Page) => (await diary(page)).filter((line) => line.includes('Gave Long Gallery'))
+const madeUpBar = (page: Page) => page.getByRole('complementary', { name: 'Made-up data' })
 /** All workers, as the browser stops one that has nothing to do. */
 const stopWorkers = async (page: Page) => {
   const session = await context.newCDPSession(page)
@@ -164,6 +165,21 @@ test('a touch beside the button opens the app', async () => {
   bell.touchBody(nudge)
   const opened = await opening
   await expect(opened.getByRole('button', { name: /^Dosed/ })).toBeVisible()
+})
+
+test('a touch beside the button leaves a tab that looks round alone', async () => {
+  const page = await begin(thisMinute())
+  await expect.poll(() => bell.rung.length, { timeout: 20_000 }).toBe(1)
+  const [nudge] = bell.rung
+  if (!nudge) throw new Error('Nothing was shown')
+  await go(page, '/phone')
+  await page.getByRole('button', { name: 'Look round with made-up data' }).click()
+  await expect(madeUpBar(page)).toBeVisible()
+  const opening = context.waitForEvent('page')
+  bell.touchBody(nudge)
+  const opened = await opening
+  await expect(opened.getByRole('button', { name: /^Dosed/ })).toBeVisible()
+  await expect(madeUpBar(opened)).toHaveCount(0)
 })
 
 test('a trial shows what one looks like, and No means no', async () => {
