@@ -13,7 +13,6 @@ import { openLedger } from '../storage/ledger.ts'
 import { channelOf, type TabMessage, type WorkerMessage } from '../storage/messages.ts'
 import { ledgerName } from '../storage/schema.ts'
 import { dosedWords, statusWords, unreadWords } from '../words/nudges.ts'
-import { dosedWords } from '../words/nudges.ts'
 import { herWindow } from './herWindow.ts'
 
 declare const self: ServiceWorkerGlobalScope
@@ -91,4 +90,6 @@ const tellTabs = (message: TabMessage) => {
 
 const toTheApp = async (tank: TankId | undefined): Promise<void> => {
   const open = herWindow(await self.clients.matchAll({ type: 'window', includeUncontrolled: true }))
+  if (open && tank) open.postMessage({ type: 'bring', tank } satisfies WorkerMessage)
+  await (open ? open.focus() : self.clients.openWindow(tank ? `./#/tank/${tank}` : './#/'))
 }
