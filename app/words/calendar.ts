@@ -58,11 +58,13 @@ export const nothingAhead =
 
 /** For the phone's own alarm, by hand: fourteen evenings are as many as anybody sets. */
 const alarms = 14
-export const alarmText = (evenings: readonly EveningAhead[]): string =>
-  evenings
+export const alarmText = (evenings: readonly EveningAhead[]): string => {
+  const several = new Set(evenings.flatMap(({ tanks }) => tanks.map(({ tank }) => tank))).size > 1
+  return evenings
     .slice(0, alarms)
-    .map(({ at, zone, tanks }) => `${when(at, zone)}: ${list(tanks.map(({ name }) => name))}`)
+    .map(({ at, zone, tanks }) => `${when(at, zone)}${several ? `: ${list(tanks.map(({ name }) => name))}` : ''}`)
     .join('\n')
+}
 const when = (at: Moment, zone: Zone): string => {
   const day = wallDay(at, zone)
   return `${weekday(day)}, ${dayOfMonth(day)}, ${clock(at, zone)}`

@@ -64,13 +64,13 @@ export const nudgeChannel = ({ standing, probes }: Channels): ChannelWords => {
     case 'off':
       return { name, state: 'off', promise, mend: 'Choose Yes above.' }
     case 'unsupported':
-      return { name, state: 'not in this browser', promise, mend: 'The calendar below works without it.' }
+      return { name, state: 'not in this browser', promise, mend: 'The calendar works without it.' }
     case 'denied':
       return {
         name,
         state: 'forbidden',
         promise,
-        mend: 'Allow notifications for this site in the browser’s settings, then choose Yes above. It cannot ask again by itself; the calendar below needs no leave.',
+        mend: 'Allow notifications for this site in the browser’s settings, then choose Yes above. It cannot ask again by itself; the calendar needs no leave.',
       }
     case 'lost':
       return {
@@ -124,7 +124,7 @@ export const calendarChannel = (channels: Channels, today: Today): ChannelWords 
     name: 'Your calendar',
     state: until ? `until ${until}` : channels.calendar ? 'run out' : 'not taken',
     promise: 'Rings whether Smallhours is open or not, without a network, if your calendar keeps the alarms.',
-    ...(until ? {} : { mend: 'Take the file below.' }),
+    ...(until ? {} : { mend: 'Take a calendar file.' }),
   }
 }
 

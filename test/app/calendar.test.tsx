@@ -249,7 +249,7 @@ describe('in words', () => {
       .replace(/\u00a0/g, ' ')
       .split('\n')
     expect(lines).toHaveLength(14)
-    expect(lines[0]).toBe('Wednesday, 25 November, 21:20: longgallery')
+    expect(lines[0]).toBe('Wednesday, 25 November, 21:20')
   })
 })
 

@@ -34,7 +34,7 @@ export const standIn = async (context: BrowserContext, browser: Browser): Promis
         Object.assign(new EventTarget(), { state: 'granted' }) as PermissionStatus
       const asked = window.matchMedia.bind(window)
       window.matchMedia = (query) =>
-        query.includes('standalone') ? Object.assign(Object.create(asked(query)), { matches: true }) : asked(query)
+        query.includes('standalone') ? ({ matches: true } as MediaQueryList) : asked(query)
       Object.defineProperty(navigator, 'setAppBadge', { configurable: true, value: async () => {} })
       Object.defineProperty(navigator, 'clearAppBadge', { configurable: true, value: async () => {} })
     })

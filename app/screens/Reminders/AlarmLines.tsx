@@ -1,4 +1,5 @@
 /** The last fallback: the coming evenings as plain lines, for the phone's own alarm or a note on the fridge. */
+import './reminders.css'
 import { useState } from 'react'
 import { eveningsAhead } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'

@@ -1,7 +1,7 @@
 /** Way by way: what the browser says of it at this moment, what it can be relied on for, how it is mended, and a trial. */
+import './reminders.css'
 import { useState } from 'react'
 import { Actions, Button } from '../../parts/Actions.tsx'
-import { Facts } from '../../parts/Facts.tsx'
 import { tryBadge } from '../../state/badgeTrial.ts'
 import { wakeWorker } from '../../state/nudging.ts'
 import {
@@ -19,26 +19,27 @@ import type { Reading } from '../useReading.ts'
 
 type WaysProps = { readonly channels: Channels; readonly reading: Reading; readonly onTried: () => void }
 
-const fact = ({ name, state, promise, mend }: ChannelWords) => ({
-  term: name,
-  fact: state,
-  note: mend ? `${promise} ${mend}` : promise,
-})
+const Way = ({ name, state, promise, mend }: ChannelWords) => (
+  <div className="way">
+    <dt>{name}</dt>
+    <dd className="way-state">{state}</dd>
+    <dd>{promise}</dd>
+    {mend && <dd>{mend}</dd>}
+  </div>
+)
 
 export const Ways = ({ channels, reading, onTried }: WaysProps) => {
   const [said, setSaid] = useState('')
   const { standing, probes } = channels
   return (
     <>
-      <Facts
-        facts={[
-          nudgeChannel(channels),
-          calendarChannel(channels, reading),
-          wakeChannel(channels),
-          badgeChannel(channels),
-          homeScreenChannel(channels),
-        ].map(fact)}
-      />
+      <dl className="ways">
+        <Way {...nudgeChannel(channels)} />
+        <Way {...calendarChannel(channels, reading)} />
+        <Way {...wakeChannel(channels)} />
+        <Way {...badgeChannel(channels)} />
+        <Way {...homeScreenChannel(channels)} />
+      </dl>
       <Actions>
         {standing === 'on' && (
           <Button

@@ -67,13 +67,8 @@ export const Lamp = ({ tank, reading }: LampProps) => {
           )}
         </Notice>
       )}
-      <p role="status">
-        {done && (
-          <>
-            {done.says} <LinkButton onAct={() => void takeBack()}>Undo</LinkButton>
-          </>
-        )}
-      </p>
+      <output className="said">{done?.says}</output>
+      {done && <LinkButton onAct={() => void takeBack()}>Undo</LinkButton>}
       {refusal && fromStorage(refusal) && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}
       {tank.lamp && (
         <MoreExact label="The lamp’s clock" of={tank.name}>
