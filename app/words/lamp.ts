@@ -48,11 +48,10 @@ const tonightText = ({ tank, lamp, tonight }: LampAsk): string | undefined => {
 export const changeText = ({ tank, lamp, change }: LampAsk): string | undefined => {
   if (!change) return undefined
   const { day, forward, leftAlone } = change
-  const clocks = `On ${weekday(day)}, ${dayOfMonth(day)}, the clocks go ${way(forward)}.`
-  const left = leftAlone.unsure
-    ? ''
-    : ` Left alone, the lamp goes out at ${clock(leftAlone.out, tank.zone)} by the wall from then on.`
-  return `${clocks} This lamp does not know.${left} ${turned[lamp]} ${way(forward)} that day, ${leave}`
+  const clocks = `On ${weekday(day)}, ${dayOfMonth(day)}, the clocks go ${way(forward)}. This lamp does not know.`
+  if (leftAlone.unsure) return clocks
+  if (leftAlone.late === 0) return `${clocks} Left alone, it is right from then on.`
+  return `${clocks} Left alone, it goes out at ${clock(leftAlone.out, tank.zone)} by the wall from then on. ${turned[lamp]} ${way(leftAlone.late)} that day, ${leave}`
 }
 
 export const lampTexts = (ask: LampAsk): readonly string[] =>

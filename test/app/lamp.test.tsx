@@ -37,10 +37,18 @@ describe('what is said of it', () => {
   test('a change of the clocks, three days ahead', () => {
     const { texts: said, short } = texts(dial, '2027-03-25 18:00')
     expect(said).toEqual([
-      'On Sunday, 28 March, the clocks go forward 1 h. This lamp does not know. Left alone, the lamp goes out at 22:00 by the wall from then on. Turn the dial forward 1 h that day, or leave it: the small life does not mind, and the nudges go by the lamp.',
+      'On Sunday, 28 March, the clocks go forward 1 h. This lamp does not know. Left alone, it goes out at 22:00 by the wall from then on. Turn the dial forward 1 h that day, or leave it: the small life does not mind, and the nudges go by the lamp.',
     ])
     expect(short).toBe('On Sunday the clocks go forward 1 h, and the lamp does not know.')
     expect(texts(dial, '2027-03-24 18:00').texts).toEqual([])
+  })
+
+  test('a change that puts a lamp right again asks for nothing', () => {
+    const [tonight, change] = texts(dial, '2027-10-29 18:00').texts
+    expect(tonight).toMatch(/^Your lamp will go out at 22:00 by the wall, 1 h late\./)
+    expect(change).toBe(
+      'On Sunday, 31 October, the clocks go back 1 h. This lamp does not know. Left alone, it is right from then on.',
+    )
   })
 
   test('a clock that forgot the time is asked about, not guessed at', () => {

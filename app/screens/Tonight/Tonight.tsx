@@ -85,7 +85,7 @@ export const Tonight = () => {
         {due && <p>{lightsWords(line)}</p>}
         <Abroad line={line} />
         {tanks.some(({ lamp }) => lamp) && (
-          <Suspense>
+          <Suspense fallback={<Loading says="One moment …" />}>
             <Lamps tanks={tanks} reading={reading} />
           </Suspense>
         )}
