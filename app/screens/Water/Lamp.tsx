@@ -3,6 +3,7 @@ import { useState } from 'react'
 import {
   type Entry,
   type Fact,
+  isClockTime,
   type LampRefusal,
   lampAsk,
   type Moment,
@@ -23,7 +24,7 @@ import { Notice } from '../../parts/Notice.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { Picks } from '../../parts/Picks.tsx'
 import type { Ask } from '../../state/store.ts'
-import { fromStorage, useRequest } from '../../state/useRequest.ts'
+import { useRequest } from '../../state/useRequest.ts'
 import { cutWords, lampSeenWords, lampTexts, rightAgain } from '../../words/lamp.ts'
 import { refusalText } from '../../words/refusals.ts'
 import type { Reading } from '../useReading.ts'
@@ -40,7 +41,7 @@ export const Lamp = ({ tank, reading }: LampProps) => {
   const ask = lampAsk(world, tank, now)
   const record = async (asked: Ask<Refusal>, says: string): Promise<boolean> => {
     const written = await send(asked)
-    if (written) setDone({ says, written })
+    setDone(written && { says, written })
     return written !== undefined
   }
   const takeBack = async () => {
@@ -69,7 +70,7 @@ export const Lamp = ({ tank, reading }: LampProps) => {
       )}
       <output className="said">{done?.says}</output>
       {done && <LinkButton onAct={() => void takeBack()}>Undo</LinkButton>}
-      {refusal && fromStorage(refusal) && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}
+      {refusal && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}
       {tank.lamp && (
         <MoreExact label="The lamp’s clock" of={tank.name}>
           <SeenForm tank={tank} reading={reading} onSeen={see} />
@@ -86,7 +87,12 @@ const SeenForm = ({ tank, reading, onSeen }: SeenFormProps) => {
   const [goesOut, setGoesOut] = useState<string>(tank.lightsOut)
   const [wrong, setWrong] = useState(false)
   return (
-    <Form onSend={async () => setWrong(!(await onSeen(goesOut)))}>
+    <Form
+      onSend={async () => {
+        setWrong(!isClockTime(goesOut))
+        if (isClockTime(goesOut)) await onSeen(goesOut)
+      }}
+    >
       <ClockField
         label="It goes out, by the wall, at"
         hint="As you see it, or as you have just set it."
