@@ -16,6 +16,15 @@ export const foodDescribed = v.looseObject({
   freezerLife: maybe(span),
   shakeHours: maybe(measure(10_000)),
   residueShare: share(0.2),
+  contents: maybe(
+    v.looseObject({
+      dry: maybe(measure(2)),
+      cells: maybe(measure(1e13)),
+      cellPicograms: maybe(measure(1e6)),
+      nitrogen: maybe(share(0.2)),
+      phosphorus: maybe(share(0.1)),
+    }),
+  ),
 })
 
 export const placeDescribed = v.looseObject({
