@@ -112,6 +112,9 @@ export const undoTakesAlong = (fact: Fact): string | undefined => {
     case 'nextNightChosen':
     case 'doseGivenOffPlan':
     case 'portionsGivenAway':
+    case 'livePoured':
+    case 'smallLifeCounted':
+    case 'kindSeen':
     case 'noteWritten':
     case 'clashNoted':
     case 'portionsGone':

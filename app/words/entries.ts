@@ -38,6 +38,7 @@ import {
 import { questionName } from './oddities.ts'
 import type { Reading } from './reading.ts'
 import { reasonText } from './reasons.ts'
+import { watchEntryText } from './watchEntries.ts'
 
 const kindOfFood: Record<FoodKind, string> = {
   freshNonViable: 'a fresh concentrate',
@@ -191,6 +192,10 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
       return `Skipped ${nightWords(fact.night)} for ${tankName(world, fact.tank, now)}${because(fact.why)}.`
     case 'nightUnknown':
       return `Not known whether ${tankName(world, fact.tank, now)} was fed on ${nightWords(fact.night)}${because(fact.why)}.`
+    case 'livePoured':
+    case 'smallLifeCounted':
+    case 'kindSeen':
+      return watchEntryText(fact, world, now)
     case 'noteWritten':
       return fact.tank ? `${tankName(world, fact.tank, now)}: ${fact.text}` : fact.text
     case 'phoneNamed':

@@ -2,7 +2,7 @@
 import type { FactKind } from '../../core/index.ts'
 import { number, plural } from './numbers.ts'
 
-export type Group = 'doses' | 'food' | 'water' | 'notes' | 'house' | 'crossedOut'
+export type Group = 'doses' | 'food' | 'water' | 'notes' | 'smallLife' | 'house' | 'crossedOut'
 
 const groupOf: Readonly<Record<FactKind, Group>> = {
   doseGiven: 'doses',
@@ -50,6 +50,9 @@ const groupOf: Readonly<Record<FactKind, Group>> = {
   planEnded: 'water',
   planHeld: 'water',
   nextNightChosen: 'water',
+  livePoured: 'smallLife',
+  smallLifeCounted: 'smallLife',
+  kindSeen: 'smallLife',
   noteWritten: 'notes',
   placeDescribed: 'food',
   placeRetired: 'food',
@@ -67,10 +70,11 @@ const groupNames: Readonly<Record<Group, string>> = {
   food: 'bottles, portions, doors',
   water: 'water and plans',
   notes: 'notes',
+  smallLife: 'the small life',
   house: 'phones and questions',
   crossedOut: 'crossed out',
 }
-const order: readonly Group[] = ['doses', 'food', 'water', 'notes', 'house', 'crossedOut']
+const order: readonly Group[] = ['doses', 'food', 'water', 'notes', 'smallLife', 'house', 'crossedOut']
 export const groupOptions = order.map((value) => ({ value, label: groupNames[value] }))
 
 export type LookedFor = {

@@ -24,6 +24,9 @@ export const concerning = ({ plans, history }: World, tank: TankId): ((fact: Fac
       case 'nightSkipped':
       case 'nightUnknown':
       case 'nightsMissed':
+      case 'livePoured':
+      case 'smallLifeCounted':
+      case 'kindSeen':
       case 'noteWritten':
         return fact.tank === tank
       case 'doseGiven':

@@ -6,6 +6,7 @@ import type { FoodFact } from '../food/facts.ts'
 import type { EntryStruckOut } from '../ledger/entry.ts'
 import type { Stamp } from '../ledger/stamp.ts'
 import type { TankFact } from '../tank/facts.ts'
+import type { WatchFact } from '../watch/facts.ts'
 
 /** She looked at an open question and says how it is. */
 export type QuestionSettled = {
@@ -45,6 +46,7 @@ export type Fact =
   | TankFact
   | FoodFact
   | DosingFact
+  | WatchFact
   | NoteWritten
   | PhoneNamed
   | ClashNoted

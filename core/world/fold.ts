@@ -15,6 +15,7 @@ import { gather } from '../ledger/gather.ts'
 import { history } from '../ledger/history.ts'
 import type { Stamp } from '../ledger/stamp.ts'
 import { applyTank, emptyTanks } from '../tank/fold.ts'
+import { applyWatch, emptyWatch } from '../watch/fold.ts'
 import type { ClashNoted, Fact, PhoneNamed } from './facts.ts'
 import { aheadOfItsWriting, findOddities } from './oddities.ts'
 import type { World } from './world.ts'
@@ -33,6 +34,7 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
   const tanks = emptyTanks()
   const food = emptyFood()
   const dosing = emptyDosing()
+  const watch = emptyWatch()
   const phones = new Map<DeviceId, PhoneNamed[]>()
   const settled = new Set<string>()
   const ahead: Stamp[] = []
@@ -50,6 +52,7 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
     ...tanks,
     ...stock,
     ...dosing,
+    ...watch,
     phones,
     history: past,
     oddities: findOddities(
@@ -160,6 +163,10 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'foodTakenBack':
       case 'lotsJoined':
         return changeFood(food, id, fact)
+      case 'livePoured':
+      case 'smallLifeCounted':
+      case 'kindSeen':
+        return applyWatch(watch, id, fact)
       case 'phoneNamed':
         return gather(phones, fact.device, fact)
       case 'clashNoted':

@@ -9,6 +9,7 @@ import * as food from './food.ts'
 import * as portions from './portions.ts'
 import * as tank from './tank.ts'
 import * as trouble from './trouble.ts'
+import * as watch from './watch.ts'
 
 type Shapes = { readonly [Kind in FactKind]: v.GenericSchema<Extract<Fact, { kind: Kind }>> }
 export const shapes: Shapes = {
@@ -19,6 +20,7 @@ export const shapes: Shapes = {
   ...buying,
   ...portions,
   ...dosing,
+  ...watch,
   ...book,
 }
 

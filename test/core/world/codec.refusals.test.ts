@@ -15,6 +15,10 @@ const freeIn: ReadonlySet<string> = new Set([
   'noteWritten text',
   'clashNoted theirs',
   'foodSmelled words',
+  'smallLifeCounted words',
+  'smallLifeCounted where',
+  'kindSeen words',
+  'kindSeen where',
   'purchaseRecorded what',
 ])
 /** A line of a file, kept whole, is longer than anything she writes. */
