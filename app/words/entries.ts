@@ -38,6 +38,7 @@ import {
 import { questionName } from './oddities.ts'
 import type { Reading } from './reading.ts'
 import { reasonText } from './reasons.ts'
+import { seedingEntryText } from './seedingEntries.ts'
 import { watchEntryText } from './watchEntries.ts'
 
 const kindOfFood: Record<FoodKind, string> = {
@@ -196,6 +197,18 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
     case 'smallLifeCounted':
     case 'kindSeen':
       return watchEntryText(fact, world, now)
+    case 'equipmentDescribed':
+    case 'tankTreated':
+    case 'podHuntersNoted':
+    case 'liveBottlesCame':
+    case 'liveBottlesUncapped':
+    case 'seedingPlanned':
+    case 'seedingStepDone':
+    case 'seedingWaterTaken':
+    case 'seedingPoured':
+    case 'seedingStopped':
+    case 'letterWritten':
+      return seedingEntryText(fact, world, now, reading)
     case 'noteWritten':
       return fact.tank ? `${tankName(world, fact.tank, now)}: ${fact.text}` : fact.text
     case 'phoneNamed':

@@ -2,6 +2,7 @@
 import type { Day } from '../basis/days.ts'
 import type { TankId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
+import type { Animals } from '../seeding/facts.ts'
 
 export type WaterPlace = 'display' | 'sump' | 'refugium'
 
@@ -12,7 +13,7 @@ export type LivePoured = {
   readonly tank: TankId
   /** Reckoned when it was recorded, by the tank's wall clock. */
   readonly night: Day
-  readonly animals: readonly ('copepods' | 'rotifers' | 'others')[]
+  readonly animals: readonly Animals[]
   /** Bottles by place; parts of one are halves and the like. */
   readonly pours: readonly { readonly into: WaterPlace; readonly bottles: number }[]
   readonly why?: string

@@ -5,6 +5,7 @@ import type { DosingFact } from '../dosing/facts.ts'
 import type { FoodFact } from '../food/facts.ts'
 import type { EntryStruckOut } from '../ledger/entry.ts'
 import type { Stamp } from '../ledger/stamp.ts'
+import type { SeedingFact } from '../seeding/facts.ts'
 import type { TankFact } from '../tank/facts.ts'
 import type { WatchFact } from '../watch/facts.ts'
 
@@ -47,6 +48,7 @@ export type Fact =
   | FoodFact
   | DosingFact
   | WatchFact
+  | SeedingFact
   | NoteWritten
   | PhoneNamed
   | ClashNoted

@@ -14,6 +14,7 @@ import type { Entry, Unread } from '../ledger/entry.ts'
 import { gather } from '../ledger/gather.ts'
 import { history } from '../ledger/history.ts'
 import type { Stamp } from '../ledger/stamp.ts'
+import { applySeeding, emptySeeding } from '../seeding/fold.ts'
 import { applyTank, emptyTanks } from '../tank/fold.ts'
 import { applyWatch, emptyWatch } from '../watch/fold.ts'
 import type { ClashNoted, Fact, PhoneNamed } from './facts.ts'
@@ -35,6 +36,7 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
   const food = emptyFood()
   const dosing = emptyDosing()
   const watch = emptyWatch()
+  const seeding = emptySeeding()
   const phones = new Map<DeviceId, PhoneNamed[]>()
   const settled = new Set<string>()
   const ahead: Stamp[] = []
@@ -53,6 +55,7 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
     ...stock,
     ...dosing,
     ...watch,
+    ...seeding,
     phones,
     history: past,
     oddities: findOddities(
@@ -167,6 +170,18 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'smallLifeCounted':
       case 'kindSeen':
         return applyWatch(watch, id, fact)
+      case 'equipmentDescribed':
+      case 'tankTreated':
+      case 'podHuntersNoted':
+      case 'liveBottlesCame':
+      case 'liveBottlesUncapped':
+      case 'seedingPlanned':
+      case 'seedingStepDone':
+      case 'seedingWaterTaken':
+      case 'seedingPoured':
+      case 'seedingStopped':
+      case 'letterWritten':
+        return applySeeding(seeding, id, fact)
       case 'phoneNamed':
         return gather(phones, fact.device, fact)
       case 'clashNoted':

@@ -7,6 +7,7 @@ import * as buying from './buying.ts'
 import * as dosing from './dosing.ts'
 import * as food from './food.ts'
 import * as portions from './portions.ts'
+import * as seeding from './seeding.ts'
 import * as tank from './tank.ts'
 import * as trouble from './trouble.ts'
 import * as watch from './watch.ts'
@@ -21,6 +22,7 @@ export const shapes: Shapes = {
   ...portions,
   ...dosing,
   ...watch,
+  ...seeding,
   ...book,
 }
 
