@@ -130,6 +130,7 @@ export const undoTakesAlong = (fact: Fact): string | undefined => {
     case 'livePoured':
     case 'smallLifeCounted':
     case 'kindSeen':
+    case 'photoKept':
     case 'noteWritten':
     case 'clashNoted':
     case 'portionsGone':

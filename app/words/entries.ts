@@ -196,6 +196,7 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
     case 'livePoured':
     case 'smallLifeCounted':
     case 'kindSeen':
+    case 'photoKept':
       return watchEntryText(fact, world, now)
     case 'equipmentDescribed':
     case 'tankTreated':

@@ -64,6 +64,7 @@ const groupOf: Readonly<Record<FactKind, Group>> = {
   livePoured: 'smallLife',
   smallLifeCounted: 'smallLife',
   kindSeen: 'smallLife',
+  photoKept: 'smallLife',
   noteWritten: 'notes',
   placeDescribed: 'food',
   placeRetired: 'food',

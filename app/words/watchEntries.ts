@@ -17,6 +17,7 @@ const kindSays = {
 } as const
 
 export const watchEntryText = (fact: WatchFact, world: World, now: Moment): string => {
+  if (fact.kind === 'photoKept') return `A photo${fact.words ? `: ${fact.words}` : ''}.`
   const tank = tankName(world, fact.tank, now)
   switch (fact.kind) {
     case 'livePoured': {

@@ -1,7 +1,8 @@
 /** What is recorded of the small life itself: poured in, counted, recognised. */
 import type { Day } from '../basis/days.ts'
-import type { TankId } from '../basis/ids.ts'
+import type { ParcelId, PhotoId, RunId, TankId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
+import type { Stamp } from '../ledger/stamp.ts'
 import type { Animals } from '../seeding/facts.ts'
 
 export type WaterPlace = 'display' | 'sump' | 'refugium'
@@ -67,4 +68,22 @@ export type KindSeen = {
   readonly words?: string
 }
 
-export type WatchFact = LivePoured | SmallLifeCounted | KindSeen
+/** What a photo shows. */
+export type PhotoOf =
+  | { readonly tank: TankId }
+  | { readonly parcel: ParcelId }
+  | { readonly run: RunId }
+  /** A count, a kind seen, a pour: the entry that tells of it. */
+  | { readonly entry: Stamp }
+/** The entry first, the picture itself beside the ledger: it may be missing, and the entry still says that there was one. */
+export type PhotoKept = {
+  readonly kind: 'photoKept'
+  readonly at: Moment
+  readonly photo: PhotoId
+  readonly of: PhotoOf
+  readonly type: 'image/jpeg' | 'image/png' | 'image/webp'
+  readonly bytes: number
+  readonly words?: string
+}
+
+export type WatchFact = LivePoured | SmallLifeCounted | KindSeen | PhotoKept

@@ -51,6 +51,8 @@ export const concerning = ({ plans, runs, history }: World, tank: TankId): ((fac
       case 'seedingPoured':
       case 'seedingStopped':
         return runs.get(fact.run)?.planned.some((plan) => plan.tank === tank) ?? false
+      case 'photoKept':
+        return 'tank' in fact.of ? fact.of.tank === tank : 'entry' in fact.of ? about(of(fact.of.entry)) : false
       case 'entryStruckOut':
         return about(of(fact.target))
       case 'clashNoted':

@@ -169,6 +169,7 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'livePoured':
       case 'smallLifeCounted':
       case 'kindSeen':
+      case 'photoKept':
         return applyWatch(watch, id, fact)
       case 'equipmentDescribed':
       case 'tankTreated':

@@ -1,7 +1,7 @@
 /** The shapes of what is recorded of the small life. */
 import * as v from 'valibot'
-import type { TankId } from '../../basis/ids.ts'
-import { count, day, id, list, maybe, measure, moment, oneOf, text, whole } from './fields.ts'
+import type { ParcelId, PhotoId, RunId, TankId } from '../../basis/ids.ts'
+import { count, day, id, list, maybe, measure, moment, oneOf, stamp, text, whole } from './fields.ts'
 
 const tank = id<TankId>()
 
@@ -53,5 +53,20 @@ export const kindSeen = v.looseObject({
   marks: list(name),
   says: oneOf(['harmless', 'watch', 'trap', 'unsure']),
   where: maybe(text),
+  words: maybe(text),
+})
+
+export const photoKept = v.looseObject({
+  kind: v.literal('photoKept'),
+  at: moment,
+  photo: v.custom<PhotoId>((value) => typeof value === 'string' && /^[0-9a-f]{32}$/.test(value)),
+  of: v.union([
+    v.looseObject({ tank }),
+    v.looseObject({ parcel: id<ParcelId>() }),
+    v.looseObject({ run: id<RunId>() }),
+    v.looseObject({ entry: stamp }),
+  ]),
+  type: oneOf(['image/jpeg', 'image/png', 'image/webp']),
+  bytes: whole(1, 100_000_000),
   words: maybe(text),
 })

@@ -22,6 +22,7 @@ const freeIn: ReadonlySet<string> = new Set([
   'letterWritten text',
   'smallLifeCounted words',
   'smallLifeCounted where',
+  'photoKept words',
   'kindSeen words',
   'kindSeen where',
   'purchaseRecorded what',

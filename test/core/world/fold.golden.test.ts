@@ -88,6 +88,7 @@ const everyKind = {
   livePoured: true,
   smallLifeCounted: true,
   kindSeen: true,
+  photoKept: true,
   noteWritten: true,
   phoneNamed: true,
   clashNoted: true,
