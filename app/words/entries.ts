@@ -20,6 +20,7 @@ import {
 import { dayInFull, dayWords, nightFrom, nightWords } from './dates.ts'
 import { duration, lampClocks } from './lamp.ts'
 import { list } from './list.ts'
+import { price } from './money.ts'
 import { bottleName, doors, foodName, lotName, placeName, tankName } from './names.ts'
 import {
   capital,
@@ -29,7 +30,6 @@ import {
   number,
   plural,
   portions,
-  price,
   times,
   trays,
   water,

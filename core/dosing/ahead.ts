@@ -1,4 +1,5 @@
 /** The coming dose nights of every tank that shares a food, and what each would be given: of stock that may be yet to come. */
+import type { Microlitres } from '../basis/amounts.ts'
 import { byText } from '../basis/compare.ts'
 import { addDays, type Day, later } from '../basis/days.ts'
 import type { BottleId, FoodId, LotId } from '../basis/ids.ts'
@@ -67,6 +68,12 @@ export function* nightsAhead(
   return
 }
 
-/** Doses a year that the plans for a food ask for: 182.5 for one tank fed every other night. */
-export const dosesPerYear = (state: Planned, food: FoodId, now: Moment): number =>
-  plansAt(state, now).reduce((sum, plan) => sum + (plan.food === food ? 365 / plan.everyNights : 0), 0)
+/**
+ * Doses a year that the plans for a food ask for: 182.5 for one tank fed every other night.
+ * @param dose microlitres, where a larger dose is to count as more than one
+ */
+export const dosesPerYear = (state: Planned, food: FoodId, now: Moment, dose?: Microlitres): number =>
+  plansAt(state, now).reduce(
+    (sum, plan) => sum + (plan.food === food ? (365 / plan.everyNights) * (dose ? plan.amount / dose : 1) : 0),
+    0,
+  )

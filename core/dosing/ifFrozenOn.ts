@@ -29,6 +29,8 @@ export type IfFrozen = {
   readonly strands: number
   /** What is over, and what would pass its day in the freezer. */
   readonly wasted: Microlitres
+  /** As portions that reach a tank. */
+  readonly used: Microlitres
   /** The nights on which the first and the last of the portions would be given. */
   readonly begins: Day | undefined
   readonly lastNight: Day | undefined
@@ -97,6 +99,7 @@ export const freezingAhead = (
       over: microlitres(rest - portions * each),
       strands,
       wasted: microlitres(rest - nights.used * each),
+      used: microlitres(nights.used * each),
       begins: nights.begins,
       lastNight: nights.lastNight,
     }

@@ -42,6 +42,7 @@ import { householdsDiary } from './householdsDiary.ts'
 import { householdsLamps } from './householdsLamps.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsTonight } from './householdsTonight.ts'
+import { householdsWorth } from './householdsWorth.ts'
 
 const lab: readonly Fact[] = [
   ...tankOf(longGallery, usGal(200), { name: 'Long Gallery' }),
@@ -194,5 +195,6 @@ export const households = {
   ...householdsMoved,
   ...householdsTonight,
   ...householdsDiary,
+  ...householdsWorth,
 } satisfies Record<string, () => readonly Held[]>
 export type Household = keyof typeof households

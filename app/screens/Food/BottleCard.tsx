@@ -49,7 +49,12 @@ export const BottleCard = ({ id }: { readonly id: BottleId }) => {
         {empty ? (
           <MeasureLiquid bottle={bottle} onDone={setSaid} />
         ) : (
-          <BottleActs bottle={bottle} food={food} onDone={setSaid} />
+          <>
+            <p className="ways">
+              <a href={`#/food/bottle/${id}/worth`}>Am I in time, and is it worth it?</a>
+            </p>
+            <BottleActs bottle={bottle} food={food} onDone={setSaid} />
+          </>
         )}
       </div>
       <Section title="About this bottle">

@@ -15,8 +15,9 @@ import { LinkButton } from '../../parts/Actions.tsx'
 import { type Fact, Facts } from '../../parts/Facts.tsx'
 import { dayInFull } from '../../words/dates.ts'
 import { costWords, lifeWords, printedWords } from '../../words/food.ts'
+import { price } from '../../words/money.ts'
 import { placeName } from '../../words/names.ts'
-import { bottleUnits, capital, millilitres, number, price } from '../../words/numbers.ts'
+import { bottleUnits, capital, millilitres, number } from '../../words/numbers.ts'
 import { useReading } from '../useReading.ts'
 
 type BottleFactsProps = {

@@ -79,5 +79,6 @@ const WaysOn = () => (
     <a href="#/food/lot/new">I already have frozen portions</a>
     <a href="#/food/kind/new">A new food</a>
     <a href="#/food/place/new">Another door</a>
+    <a href="#/food/offers">Which bottle to buy</a>
   </nav>
 )

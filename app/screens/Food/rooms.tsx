@@ -1,7 +1,9 @@
 /** Everything under #/food, in one part of the app. */
 
+import { lazy } from 'react'
 import { Route, Switch } from 'wouter'
 import type { BottleId, FoodId, LotId, PlaceId } from '../../../core/index.ts'
+import { loadPart } from '../../state/leave.ts'
 import { BottleCard } from './BottleCard.tsx'
 import { BottleNew } from './BottleNew.tsx'
 import { Food } from './Food.tsx'
@@ -11,11 +13,15 @@ import { LotCard } from './LotCard.tsx'
 import { LotNew } from './LotNew.tsx'
 import { PlaceCard } from './PlaceCard.tsx'
 
+const Worth = lazy(async () => ({ default: (await loadPart(() => import('./worth/rooms.tsx'))).WorthRoutes }))
+
 // A key each: one card gives way to the next without keeping what was said or typed about the first.
 export const FoodRoutes = () => (
   <Switch>
     <Route path="/food/bottle/new" component={BottleNew} />
     <Route<{ id: BottleId }> path="/food/bottle/:id/freeze">{({ id }) => <Freeze key={id} id={id} />}</Route>
+    <Route path="/food/bottle/:id/worth" component={Worth} />
+    <Route path="/food/offers" component={Worth} />
     <Route<{ id: BottleId }> path="/food/bottle/:id">{({ id }) => <BottleCard key={id} id={id} />}</Route>
     <Route path="/food/lot/new" component={LotNew} />
     <Route<{ id: LotId }> path="/food/lot/:id">{({ id }) => <LotCard key={id} id={id} />}</Route>

@@ -89,8 +89,9 @@ test('what is fresh, what is frozen and used, what is not used and what stays on
     if (!begun) return
     const freezing = freezingAhead(begun.world, { ...begun, each }, here)
     const then = freezing.ifFrozenOn(addDays(firstNight, after))
-    const { fresh, portions, strands, over, wasted } = then
-    expect(fresh.amount + (portions - strands) * each + wasted + freezing.residue).toBe(freezing.contents)
+    const { fresh, portions, strands, over, used, wasted } = then
+    expect(fresh.amount + used + wasted + freezing.residue).toBe(freezing.contents)
+    expect(used).toBe((portions - strands) * each)
     expect(wasted).toBe(over + strands * each)
     expect(freezing.ifNot.fresh.amount + freezing.ifNot.wasted + freezing.residue).toBe(freezing.contents)
     for (const figure of [fresh.doses, fresh.amount, portions, strands, over, wasted, freezing.ifNot.wasted])

@@ -9,17 +9,19 @@ import {
   costTimes,
   type Day,
   day,
+  describeFood,
   dosesPerYear,
   foodAt,
   freezingAhead,
   lostOf,
+  newFood,
   type OfferAsked,
   offerAhead,
   portionsCover,
   type World,
   withPostage,
 } from '../../../core/index.ts'
-import { at, given } from '../../support/given.ts'
+import { at, done, given } from '../../support/given.ts'
 import {
   bottleOf,
   cockle,
@@ -223,14 +225,18 @@ describe('bottles she thinks of buying, every other night a millilitre', () => {
   })
 
   test('a food that may not be frozen is used from the fridge, bottle by bottle, while it is good', () => {
-    const world = given(lab, foodOf(greenFood, { sort: 'live', freezerLife: undefined }), plan).world()
-    // Until 5 March: 30 nights of 1 mL from two bottles of 19.4 mL, 19 from the first and 11 from the second.
-    expect(offerAhead(world, asked(world, { bottles: 2, size: mL(20) }), now)).toMatchObject({
+    const world = given(
+      lab,
+      done(describeFood(newFood(greenFood, 'Live food', 'live'), at('2026-01-02 11:11'))),
+      plan,
+    ).world()
+    // A month, until 5 February: 16 nights. Two bottles of 9.7 mL: nine doses from the first, seven from the second.
+    expect(offerAhead(world, asked(world, { bottles: 2, size: mL(10) }), now)).toMatchObject({
       portions: 0,
       trays: 0,
-      lastGood: '2027-03-05',
-      doses: 30,
-      wasted: 8800,
+      lastGood: '2027-02-05',
+      doses: 16,
+      wasted: 3400,
     })
   })
 

@@ -1,0 +1,81 @@
+/** The slider, and what moves under the thumb. */
+import './worth.css'
+import {
+  type Bottle,
+  costPerDose,
+  costTimes,
+  dosesPerYear,
+  doseToFreeze,
+  type FoodDescribed,
+  lostOf,
+  plansAt,
+} from '../../../../core/index.ts'
+import { ButtonLink } from '../../../parts/Actions.tsx'
+import { type Fact, Facts } from '../../../parts/Facts.tsx'
+import { dayInFull, nightFrom } from '../../../words/dates.ts'
+import { cost } from '../../../words/money.ts'
+import { millilitres } from '../../../words/numbers.ts'
+import { freshWords, ifNotWords, madeWords, openedOnTheWay, unusedWords, yearWords } from '../../../words/worth.ts'
+import { useReading } from '../../useReading.ts'
+import { DaySlider } from './DaySlider.tsx'
+import type { Worth } from './useWorth.ts'
+import { WorthMore } from './WorthMore.tsx'
+
+type WorthCardProps = { readonly bottle: Bottle; readonly food: FoodDescribed; readonly worth: Worth }
+
+export const WorthCard = ({ bottle, food, worth }: WorthCardProps) => {
+  const { today } = useReading()
+  const { freezing, days, day, until, chooseDay } = worth
+  const mayFreeze = food.freezerLife !== undefined
+  return (
+    <>
+      <section className="worth" aria-label="If I freeze it on a day">
+        {mayFreeze && days > 0 && (
+          <DaySlider label="If I freeze it on" today={today} days={days} day={day} onDay={chooseDay} />
+        )}
+        <WhatThen bottle={bottle} food={food} worth={worth} />
+        {mayFreeze && <ButtonLink href={`#/food/bottle/${bottle.id}/freeze`}>Freeze now</ButtonLink>}
+      </section>
+      {mayFreeze && <p>{ifNotWords(freezing.ifNot)}</p>}
+      {bottle.openedOn === undefined && mayFreeze && freezing.until && <p>{openedOnTheWay(until, today)}</p>}
+      <WorthMore worth={worth} mayFreeze={mayFreeze} />
+    </>
+  )
+}
+
+const WhatThen = ({ bottle, food, worth: { freezing, day, each } }: WorthCardProps) => {
+  const { world, now, today } = useReading()
+  const { dose } = doseToFreeze(world, food.food, now)
+  const frozen = food.freezerLife ? freezing.ifFrozenOn(day) : undefined
+  const unused = frozen?.wasted ?? freezing.ifNot.wasted
+  const paid = costPerDose(bottle, food, dose, lostOf(world, bottle) + unused)
+  const planned = plansAt(world, now).some((plan) => plan.food === food.food)
+  const year = planned ? yearWords(costTimes(paid, dosesPerYear(world, food.food, now, dose))) : undefined
+  const facts: readonly Fact[] = [
+    ...(frozen
+      ? [
+          { term: 'Fresh doses before', fact: freshWords(frozen.fresh) },
+          { term: 'Portions', fact: madeWords(frozen, each) },
+          ...(frozen.portions > 0
+            ? [
+                { term: 'Good frozen until', fact: frozen.lastGood ? dayInFull(frozen.lastGood) : 'not known' },
+                {
+                  term: 'The last is given',
+                  fact: frozen.lastNight ? nightFrom(frozen.lastNight, today) : 'never',
+                },
+              ]
+            : []),
+          { term: 'Won’t get used in time', fact: unusedWords(frozen) },
+        ]
+      : [
+          { term: 'Fresh doses', fact: freshWords(freezing.ifNot.fresh) },
+          { term: 'Won’t get used in time', fact: unused > 0 ? millilitres(unused) : 'nothing' },
+        ]),
+    {
+      term: `A dose of ${millilitres(dose)} costs`,
+      fact: paid === 'notKnown' ? <a href={`#/food/bottle/${bottle.id}`}>price not known</a> : cost(paid),
+      note: year,
+    },
+  ]
+  return <Facts facts={facts} />
+}
