@@ -10,15 +10,14 @@ import type {
   OfferAhead,
   Price,
 } from '../../core/index.ts'
-import { dayInFull, dayWords, nightFrom, weekday } from './dates.ts'
+import { dayWords, nightFrom, weekday } from './dates.ts'
 import { dosesWords } from './entries.ts'
 import { list } from './list.ts'
 import { cost, price, yearCost } from './money.ts'
 import { capital, inWords, millilitres, number, portions, trays } from './numbers.ts'
 
-/** "Friday, 25 December 2026": said by the slider, for eyes and for ears. */
-export const sliderDay = (day: Day, today: Day): string =>
-  `${day === today ? 'Today, ' : ''}${weekday(day)}, ${dayInFull(day)}`
+/** "Friday, 25 December": said by the slider, for eyes and for ears. */
+export const sliderDay = (day: Day, today: Day): string => `${weekday(day)}, ${dayWords(day, today)}`
 
 /** "15 doses, 8.25 mL". */
 export const freshWords = ({ doses, amount }: FreshUse): string =>
@@ -40,11 +39,10 @@ export const ifNotWords = ({ fresh, wasted }: IfNot): string => {
   return `Never frozen: ${given}, and ${wasted > 0 ? `${millilitres(wasted)} won’t get used in time` : 'all of it is used'}.`
 }
 
-/** "Still sealed: opened for Saturday night it is good until 5 March." */
 export const openedOnTheWay = (until: Day, today: Day): string =>
   `Still sealed. Opened for its first dose it is good in the fridge until ${dayWords(until, today)}.`
 
-/** "about £68.44 a year": of a dose as its plans give it. */
+/** "£68.44 for a year of doses". */
 export const yearWords = (of: Cost): string | undefined =>
   typeof of === 'object' ? `${yearCost(of)} for a year of doses` : undefined
 

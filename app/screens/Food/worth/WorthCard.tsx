@@ -12,7 +12,7 @@ import {
 } from '../../../../core/index.ts'
 import { ButtonLink } from '../../../parts/Actions.tsx'
 import { type Fact, Facts } from '../../../parts/Facts.tsx'
-import { dayInFull, nightFrom } from '../../../words/dates.ts'
+import { dayInFull, dayWords } from '../../../words/dates.ts'
 import { cost } from '../../../words/money.ts'
 import { millilitres } from '../../../words/numbers.ts'
 import { freshWords, ifNotWords, madeWords, openedOnTheWay, unusedWords, yearWords } from '../../../words/worth.ts'
@@ -58,10 +58,10 @@ const WhatThen = ({ bottle, food, worth: { freezing, day, each } }: WorthCardPro
           { term: 'Portions', fact: madeWords(frozen, each) },
           ...(frozen.portions > 0
             ? [
-                { term: 'Good frozen until', fact: frozen.lastGood ? dayInFull(frozen.lastGood) : 'not known' },
+                { term: 'Good until', fact: frozen.lastGood ? dayInFull(frozen.lastGood) : 'not known' },
                 {
-                  term: 'The last is given',
-                  fact: frozen.lastNight ? nightFrom(frozen.lastNight, today) : 'never',
+                  term: 'Last one given',
+                  fact: frozen.lastNight ? dayWords(frozen.lastNight, today) : 'never',
                 },
               ]
             : []),
