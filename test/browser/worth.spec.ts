@@ -101,15 +101,25 @@ test.describe('by thumb, on a phone a quarter as fast', () => {
     const phone = await context.newCDPSession(page)
     await phone.send('Emulation.setCPUThrottlingRate', { rate: 4 })
     await page.evaluate(() => {
-      const [held, answered]: [number[], number[]] = [[], []]
-      const watch = (into: number[], options: PerformanceObserverInit) =>
-        new PerformanceObserver((list) => into.push(...list.getEntries().map(({ duration }) => duration))).observe(
-          options,
-        )
-      watch(held, { type: 'longtask' })
-      watch(answered, { type: 'event', durationThreshold: 16 } as PerformanceObserverInit)
-      Object.assign(window, { held, answered, moved: 0 })
-      document.addEventListener('input', () => Object.assign(window, { moved: window.moved + 1 }))
+      const [held, taken]: [number[], number[]] = [[], []]
+      new PerformanceObserver((list) => held.push(...list.getEntries().map(({ duration }) => duration))).observe({
+        type: 'longtask',
+      })
+      // From the touch to when all that it changed is on the page: what React puts off has its turn before a message.
+      window.addEventListener(
+        'input',
+        () => {
+          const begun = performance.now()
+          const { port1, port2 } = new MessageChannel()
+          port1.onmessage = () => {
+            document.body.getBoundingClientRect()
+            taken.push(performance.now() - begun)
+          }
+          port2.postMessage(null)
+        },
+        { capture: true },
+      )
+      Object.assign(window, { held, taken })
     })
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', x: number) =>
       phone.send('Input.dispatchTouchEvent', {
@@ -121,33 +131,24 @@ test.describe('by thumb, on a phone a quarter as fast', () => {
     for (let step = 1; step <= 60; step += 1) await touch('touchMove', left + ((right - left) * step) / 60)
     await touch('touchEnd', right)
     await valueText(page, 'Saturday, 2 January 2027')
-    const { held, answered, moved } = await page.evaluate(() => ({
-      held: window.held,
-      answered: window.answered,
-      moved: window.moved,
-    }))
-    const longest = (of: readonly number[]) =>
-      of
-        .toSorted((a, b) => b - a)
-        .slice(0, 5)
-        .map(Math.round)
-        .join(', ') || 'none'
+    const { held, taken } = await page.evaluate(() => ({ held: window.held, taken: window.taken }))
+    const inOrder = taken.toSorted((a, b) => a - b)
+    const [median = 0, most = 0] = [inOrder[Math.floor(inOrder.length / 2)], inOrder.at(-1)]
     console.log(
-      `${moved} days under the thumb; tasks over 50 ms: ${longest(held)}; slowest events: ${longest(answered)} ms`,
+      `${taken.length} days under the thumb, ${median.toFixed()} ms each, ${most.toFixed()} at most; tasks over 50 ms: ${held.map(Math.round).join(', ') || 'none'}`,
     )
-    // A drag may skip days that lie between two frames.
-    expect(moved).toBeGreaterThan(10)
-    // 50 ms is the bar; another test's noise on a busy machine is not this slider's.
-    expect(Math.max(0, ...held)).toBeLessThan(150)
-    expect(held.length).toBeLessThan(moved / 4)
+    // A drag skips days that lie between two frames.
+    expect(taken.length).toBeGreaterThan(10)
+    // The bar for a frame. A machine that does other things meanwhile may hold up one, not most of them.
+    expect(median).toBeLessThan(50)
+    expect(most).toBeLessThan(300)
   })
 })
 
 declare global {
   interface Window {
     readonly held: readonly number[]
-    readonly answered: readonly number[]
-    readonly moved: number
+    readonly taken: readonly number[]
   }
 }
 
@@ -191,12 +192,12 @@ test('free is free, not known is in no order, and two currencies are not compare
   await first.getByLabel('How large is it?').fill('120')
   await first.getByLabel('Price', { exact: true }).fill('34')
   await second.getByLabel('How large is it?').fill('60')
-  await expect(answer(page)).toHaveText(/^The 120 mL bottle: £0.293 a dose that you would use\.$/)
+  await expect(answer(page)).toHaveText(words('The 120 mL bottle: £0.293 a dose that you would use.'))
   await second.getByText(/^One bottle/).click()
   await second.getByRole('radio', { name: 'Not known' }).check()
-  await expect(page.getByText('60 mL bottle, price not known')).toBeVisible()
+  await expect(page.getByText(words('60 mL bottle, price not known'))).toBeVisible()
   await second.getByRole('radio', { name: 'It is free' }).check()
-  await expect(answer(page)).toHaveText(/^The 60 mL bottle: free, against/)
+  await expect(answer(page)).toHaveText(/^The 60\smL bottle: free, against/)
   await second.getByRole('radio', { name: 'A price' }).check()
   await second.getByLabel('Price', { exact: true }).fill('20')
   await second.getByLabel('Currency').fill('EUR')
