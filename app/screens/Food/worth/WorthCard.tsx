@@ -1,9 +1,12 @@
 /** The slider, and what moves under the thumb. */
 import './worth.css'
+import { useDeferredValue } from 'react'
 import {
   type Bottle,
+  bottleLastGood,
   costPerDose,
   costTimes,
+  type Day,
   dosesPerYear,
   doseToFreeze,
   type FoodDescribed,
@@ -18,14 +21,17 @@ import { millilitres } from '../../../words/numbers.ts'
 import { freshWords, ifNotWords, madeWords, openedOnTheWay, unusedWords, yearWords } from '../../../words/worth.ts'
 import { useReading } from '../../useReading.ts'
 import { DaySlider } from './DaySlider.tsx'
-import type { Worth } from './useWorth.ts'
+import { useChosenDay, type Worth } from './useWorth.ts'
 import { WorthMore } from './WorthMore.tsx'
 
 type WorthCardProps = { readonly bottle: Bottle; readonly food: FoodDescribed; readonly worth: Worth }
 
 export const WorthCard = ({ bottle, food, worth }: WorthCardProps) => {
   const { today } = useReading()
-  const { freezing, days, day, until, chooseDay } = worth
+  const { freezing, days, until } = worth
+  const [day, chooseDay] = useChosenDay(bottle.id, until)
+  // Mostly folded away: it may follow a moment later.
+  const dayBelow = useDeferredValue(day)
   const mayFreeze = food.freezerLife !== undefined
   return (
     <>
@@ -33,17 +39,17 @@ export const WorthCard = ({ bottle, food, worth }: WorthCardProps) => {
         {mayFreeze && days > 0 && (
           <DaySlider label="If I freeze it on" today={today} days={days} day={day} onDay={chooseDay} />
         )}
-        <WhatThen bottle={bottle} food={food} worth={worth} />
+        <WhatThen bottle={bottle} food={food} worth={worth} day={day} />
         {mayFreeze && <ButtonLink href={`#/food/bottle/${bottle.id}/freeze`}>Freeze now</ButtonLink>}
       </section>
       {mayFreeze && <p>{ifNotWords(freezing.ifNot)}</p>}
-      {bottle.openedOn === undefined && mayFreeze && freezing.until && <p>{openedOnTheWay(until, today)}</p>}
-      <WorthMore worth={worth} mayFreeze={mayFreeze} />
+      {mayFreeze && freezing.until !== bottleLastGood(bottle, food) && <p>{openedOnTheWay(until, today)}</p>}
+      <WorthMore worth={worth} day={dayBelow} mayFreeze={mayFreeze} />
     </>
   )
 }
 
-const WhatThen = ({ bottle, food, worth: { freezing, day, each } }: WorthCardProps) => {
+const WhatThen = ({ bottle, food, worth: { freezing, each }, day }: WorthCardProps & { readonly day: Day }) => {
   const { world, now, today } = useReading()
   const { dose } = doseToFreeze(world, food.food, now)
   const frozen = food.freezerLife ? freezing.ifFrozenOn(day) : undefined

@@ -1,4 +1,6 @@
 /** The size of a portion, and where all that is in the bottle goes. */
+import { memo } from 'react'
+import type { Day } from '../../../../core/index.ts'
 import { Facts } from '../../../parts/Facts.tsx'
 import { MoreExact } from '../../../parts/MoreExact.tsx'
 import { NumberField } from '../../../parts/NumberField.tsx'
@@ -7,11 +9,11 @@ import { millilitres } from '../../../words/numbers.ts'
 import { useReading } from '../../useReading.ts'
 import type { Worth } from './useWorth.ts'
 
-type WorthMoreProps = { readonly worth: Worth; readonly mayFreeze: boolean }
+type WorthMoreProps = { readonly worth: Worth; readonly day: Day; readonly mayFreeze: boolean }
 
-export const WorthMore = ({ worth, mayFreeze }: WorthMoreProps) => {
+const More = ({ worth, day, mayFreeze }: WorthMoreProps) => {
   const reading = useReading()
-  const { freezing, day, each, portion, choosePortion, trouble } = worth
+  const { freezing, each, portion, choosePortion, trouble } = worth
   const then = mayFreeze ? freezing.ifFrozenOn(day) : undefined
   const fresh = then?.fresh ?? freezing.ifNot.fresh
   const unused = then?.wasted ?? freezing.ifNot.wasted
@@ -39,3 +41,6 @@ export const WorthMore = ({ worth, mayFreeze }: WorthMoreProps) => {
     </MoreExact>
   )
 }
+
+/** Left as it is while only the slider moves. */
+export const WorthMore = memo(More)

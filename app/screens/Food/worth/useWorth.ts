@@ -1,7 +1,8 @@
-/** What the card reads: the day and the portion as she has them, and what the core makes of every day. */
+/** What the card reads: the portion and the day as she has them, and what the core makes of every day. */
 import { useMemo } from 'react'
 import {
   type Bottle,
+  type BottleId,
   couldBeShared,
   type Day,
   daysBetween,
@@ -10,6 +11,7 @@ import {
   type FoodDescribed,
   type FreezingAhead,
   freezingAhead,
+  isDay,
   later,
   type Microlitres,
   microlitres,
@@ -25,9 +27,12 @@ import type { FieldRefusal } from '../../../words/foodRefusals.ts'
 import { typedMillilitres } from '../../../words/numbers.ts'
 import { useReading } from '../../useReading.ts'
 
-/** Undefined: today; as proposed. */
-type WorthFields = { readonly day: string | undefined; readonly portion: string | undefined }
-const untouched: WorthFields = { day: undefined, portion: undefined }
+/** Undefined: as proposed. */
+type PortionFields = { readonly portion: string | undefined }
+const proposedPortion: PortionFields = { portion: undefined }
+/** Undefined: today. */
+type DayFields = { readonly day: string | undefined }
+const noDay: DayFields = { day: undefined }
 
 export type Worth = {
   readonly freezing: FreezingAhead
@@ -37,8 +42,6 @@ export type Worth = {
   /** The last day of the slider, and how many it has beyond today. */
   readonly until: Day
   readonly days: number
-  readonly day: Day
-  readonly chooseDay: (day: Day) => void
   readonly portion: string
   readonly choosePortion: (typed: string) => void
   /** What is wrong with the portion as typed; the proposed one is reckoned with meanwhile. */
@@ -47,7 +50,7 @@ export type Worth = {
 
 export const useWorth = (bottle: Bottle, food: FoodDescribed): Worth => {
   const { world, now, today } = useReading()
-  const { fields, change } = useDraft(`worth/${bottle.id}`, untouched)
+  const { fields, change } = useDraft(`worth/${bottle.id}`, proposedPortion)
   const { dose, mark } = doseToFreeze(world, food.food, now)
   const proposed = proposePortion(dose, mark, mostPerWell(usualWell))?.portion ?? microlitres(1000)
   const portion = fields.portion ?? typedMillilitres(proposed)
@@ -58,7 +61,6 @@ export const useWorth = (bottle: Bottle, food: FoodDescribed): Worth => {
     [world, bottle, food, each, now, today],
   )
   const until = later(today, freezing.until ?? today)
-  const chosen = (fields.day ?? today) as Day
   const all = food.freezerLife ? freezing.ifFrozenOn(today).portions : 0
   return {
     freezing,
@@ -74,11 +76,17 @@ export const useWorth = (bottle: Bottle, food: FoodDescribed): Worth => {
         : undefined,
     until,
     days: daysBetween(today, until),
-    // A day chosen on an evening gone by may have passed, or the bottle may keep less long than it did.
-    day: later(today, earlier(chosen, until)),
-    chooseDay: (day) => change({ day }),
     portion,
     choosePortion: (typed) => change({ portion: typed }),
     trouble: read.ok ? undefined : read.refusal,
   }
+}
+
+/** Kept apart from the rest: only what the day changes is drawn again while it moves. */
+export const useChosenDay = (bottle: BottleId, until: Day): readonly [Day, (day: Day) => void] => {
+  const { today } = useReading()
+  const { fields, change } = useDraft(`worth-day/${bottle}`, noDay)
+  const chosen = fields.day !== undefined && isDay(fields.day) ? fields.day : today
+  // A day chosen on an evening gone by may have passed, or the bottle may keep less long than it did.
+  return [later(today, earlier(chosen, until)), (day) => change({ day })]
 }
