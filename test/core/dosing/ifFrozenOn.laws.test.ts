@@ -9,20 +9,21 @@ import {
   type Bottle,
   type BottleId,
   bottleLastGood,
-  type Day,
   type FoodDescribed,
+  type FreezingAhead,
   foodAt,
   freezingAhead,
+  type IfFrozen,
   type LotId,
   lasts,
-  type Moment,
+  type Microlitres,
   microlitres,
   momentAt,
   type World,
 } from '../../../core/index.ts'
 import { holds, tally } from '../../fixtures/laws.ts'
 import { given, london } from '../../support/given.ts'
-import { anyHousehold, firstNight, livedIn } from '../../support/givenHousehold.ts'
+import { anyHousehold, firstNight, type Household, livedIn } from '../../support/givenHousehold.ts'
 import { bottleOf, foodOf, greenFood, kitchenFreezer, lab, planOf } from '../../support/givenLab.ts'
 
 const bedtime = momentAt(firstNight, 1430, london)
@@ -44,43 +45,35 @@ const bottleIn = (world: World): Begun | undefined => {
 
 /** The world as it will be: so much left to pour, and the rest portions of that day. */
 const asFrozen = (
-  { world, bottle }: Begun,
-  made: { readonly day: Day; readonly late: boolean; readonly portions: number; readonly fresh: number },
-  each: number,
-  residue: number,
-): World => {
-  const lot = 'asfrozen' as LotId
-  const facts = {
-    kind: 'portionsFrozen' as const,
-    at: bedtime as Moment,
-    lot,
-    food: greenFood,
-    mark: 'as frozen',
-    portions: made.portions,
-    each: microlitres(each),
-    frozenOn: made.day,
-    kept: { as: 'loose' as const },
-    place: kitchenFreezer,
-    bottle: bottle.id,
-    taken: microlitres(0),
-    late: made.late,
-  }
-  const lots = new Map(world.lots)
-  if (made.portions > 0)
-    lots.set(lot, {
-      id: lot,
-      entry: bottle.entry,
-      made: facts,
-      partOf: undefined,
+  household: Household,
+  bottle: BottleId,
+  then: IfFrozen,
+  { usable }: FreezingAhead,
+  each: Microlitres,
+) => {
+  const book = livedIn(household)
+  const rest = microlitres(usable - then.fresh.amount)
+  if (rest > 0 && then.portions === 0)
+    book.note({ kind: 'liquidGone', at: bedtime, bottle, amount: rest, fate: 'lost' })
+  if (then.portions > 0)
+    book.note({
+      kind: 'portionsFrozen',
+      at: bedtime,
+      lot: frozenLot,
+      food: greenFood,
+      mark: 'as frozen',
+      portions: then.portions,
+      each,
+      frozenOn: then.day,
+      kept: { as: 'loose' },
       place: kitchenFreezer,
-      traysSeen: new Map(),
-      left: made.portions,
-      fed: 0,
-      gone: 0,
-      observations: [],
+      bottle,
+      taken: rest,
+      late: then.late,
     })
-  return { ...world, lots, bottles: new Map(world.bottles).set(bottle.id, { ...bottle, left: made.fresh + residue }) }
+  return lasts(book.world(), greenFood, bedtime)
 }
+const frozenLot = 'asfrozen' as LotId
 
 test('what is fresh, what is frozen and used, what is not used and what stays on the walls are all there is', () => {
   const cases = tally('some fresh', 'portions strand', 'something over', 'all used', 'late', 'sealed', 'several tanks')
@@ -122,21 +115,11 @@ test('what would be used in time is what the forecast of the whole shelf uses, o
     const freezing = freezingAhead(begun.world, { ...begun, each }, here)
     const day = addDays(firstNight, after)
     const then = freezing.ifFrozenOn(day)
-    // Before the portions are there a night without anything else would reach for them: another story.
-    const bareFirst = lasts(
-      asFrozen(begun, { ...then, portions: 0, fresh: then.fresh.amount }, each, freezing.residue),
-      greenFood,
-      bedtime,
-    )
-    if (!bareFirst || (day > firstNight && bareFirst.bareNight < day)) return
-    const forecast = lasts(
-      asFrozen(begun, { ...then, fresh: then.fresh.amount }, each, freezing.residue),
-      greenFood,
-      bedtime,
-    )
-    const stranded = forecast?.wasted.find(
-      (source) => source.from === 'portions' && source.lot === ('asfrozen' as LotId),
-    )
+    // Where a night before that day finds nothing else it would reach for the portions: another story.
+    const without = asFrozen(household, begun.bottle.id, { ...then, portions: 0 }, freezing, each)
+    if (!without || (day > firstNight && without.bareNight < day)) return
+    const forecast = asFrozen(household, begun.bottle.id, then, freezing, each)
+    const stranded = forecast?.wasted.find((source) => source.from === 'portions' && source.lot === frozenLot)
     expect(stranded?.left ?? 0).toBe(then.strands)
     cases.note('portions strand', then.strands > 0)
     cases.note('some fresh', then.fresh.doses > 0)

@@ -1,9 +1,10 @@
 /** The slider, and what moves under the thumb. */
 import './worth.css'
-import { useDeferredValue } from 'react'
+import { type ReactNode, useDeferredValue } from 'react'
 import {
   type Bottle,
   bottleLastGood,
+  type Cost,
   costPerDose,
   costTimes,
   type Day,
@@ -79,9 +80,14 @@ const WhatThen = ({ bottle, food, worth: { freezing, each }, day }: WorthCardPro
         ]),
     {
       term: `A dose of ${millilitres(dose)} costs`,
-      fact: paid === 'notKnown' ? <a href={`#/food/bottle/${bottle.id}`}>price not known</a> : cost(paid),
+      fact: costSaid(paid, bottle),
       note: year,
     },
   ]
   return <Facts facts={facts} />
+}
+
+const costSaid = (paid: Cost, { id, recorded }: Bottle): ReactNode => {
+  if (paid !== 'notKnown') return cost(paid)
+  return recorded.price === undefined ? <a href={`#/food/bottle/${id}`}>price not known</a> : 'not one is used'
 }
