@@ -21,6 +21,7 @@ import { dayInFull, dayWords, nightFrom, nightWords } from './dates.ts'
 import { foodEntryText } from './foodEntries.ts'
 import { duration, lampClocks } from './lamp.ts'
 import { list } from './list.ts'
+import { price } from './money.ts'
 import { bottleName, doors, foodName, lotName, placeName, tankName } from './names.ts'
 import {
   capital,
@@ -30,7 +31,6 @@ import {
   number,
   plural,
   portions,
-  price,
   times,
   trays,
   water,
