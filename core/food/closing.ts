@@ -39,6 +39,8 @@ export type Closing = {
   /** Doses, parts of doses included. */
   readonly freshDoses: number
   readonly frozenDoses: number
+  /** Of what was in it, the part that went to a tank, 0 to 1. */
+  readonly reached: number
   /** The last fresh dose, so many days after it came or was opened; undefined without both. */
   readonly daysFresh: number | undefined
   /** The longest a portion waited in the freezer before it was given. */
@@ -95,12 +97,17 @@ export const closing = (state: FoodState, account: Account, dose: number, { now 
     lastNight: nights.at(-1),
     freshDoses: sum(meals, ({ from, doses }) => (from === 'fresh' ? doses : 0)),
     frozenDoses: sum(meals, ({ from, doses }) => (from === 'frozen' ? doses : 0)),
+    reached: held > 0 ? Math.min(1, (sheet.given + sheet.fresh) / held) : 0,
     daysFresh: begun && lastFresh ? Math.max(0, daysBetween(begun, lastFresh)) : undefined,
     daysFrozen: waits.length > 0 ? Math.max(0, ...waits) : undefined,
     worstLoss: account.losses.toSorted((a, b) => b.amount - a.amount)[0],
-    closed: (bottle.finished || bottle.left <= 0) && portions.there === 0,
+    closed: isClosed(account),
   }
 }
+
+/** It is finished, and by the book no portion of it stands anywhere. */
+export const isClosed = ({ bottle, lots }: Account): boolean =>
+  (bottle.finished || bottle.left <= 0) && lots.every((lot) => thereOf(lot) === 0)
 
 const sum = <Each>(all: readonly Each[], of: (each: Each) => number): number =>
   all.reduce((total, each) => total + of(each), 0)

@@ -95,6 +95,15 @@ export const doseCost = (
 export const yearOfDoses = (dose: Cost, everyNights: number): Cost =>
   typeof dose === 'object' ? { ...dose, minor: (dose.minor * 365) / everyNights } : dose
 
+/** What a night of feeding came to: more than a dose where several tanks were fed. Undefined where no night is known. */
+export const nightCost = ({ meals }: Account, dose: Cost): Cost | undefined => {
+  const dated = meals.filter(({ counted }) => !counted)
+  const nights = new Set(dated.map(({ night }) => night)).size
+  if (nights === 0) return undefined
+  if (typeof dose !== 'object') return dose
+  return { ...dose, minor: (dose.minor * dated.reduce((sum, { doses }) => sum + doses, 0)) / nights }
+}
+
 /**
  * Minor units that went to each tank, by what reached it; undefined for doses nobody knows the tank of.
  * @param meals some of the account's: those of a year

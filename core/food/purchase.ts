@@ -26,7 +26,7 @@ export type PurchaseRefusal =
   | { readonly why: 'thingsNotCounted'; readonly thing: number; readonly most: number }
   /** More shared out than was paid. */
   | { readonly why: 'sharedTooMuch'; readonly over: Money }
-  | { readonly why: 'dayNotYet'; readonly which: 'bought'; readonly day: Day; readonly today: Day }
+  | { readonly why: 'boughtNotYet'; readonly day: Day }
 
 /** More of one thing than any parcel holds. */
 const mostThings = 1000
@@ -139,8 +139,7 @@ export const splitBy = ({ minor, currency }: Money, weights: readonly number[]):
 /** All that is wrong with it, so that it can be said at once. */
 export const purchaseTroubles = (state: FoodState, asked: PurchaseAsked, here: Here): readonly PurchaseRefusal[] => {
   const wrong: PurchaseRefusal[] = []
-  if (asked.on !== undefined && asked.on > today(here))
-    wrong.push({ why: 'dayNotYet', which: 'bought', day: asked.on, today: today(here) })
+  if (asked.on !== undefined && asked.on > today(here)) wrong.push({ why: 'boughtNotYet', day: asked.on })
   if (asked.things.length === 0) wrong.push({ why: 'nothingInIt' })
   asked.things.forEach(({ bottle, what, count }, thing) => {
     if (bottle !== undefined) {

@@ -1,7 +1,9 @@
 /** Everything under #/food, in one part of the app. */
 
+import { lazy } from 'react'
 import { Route, Switch } from 'wouter'
 import type { BottleId, FoodId, LotId, PlaceId } from '../../../core/index.ts'
+import { loadPart } from '../../state/leave.ts'
 import { BottleCard } from './BottleCard.tsx'
 import { BottleNew } from './BottleNew.tsx'
 import { Food } from './Food.tsx'
@@ -11,16 +13,22 @@ import { LotCard } from './LotCard.tsx'
 import { LotNew } from './LotNew.tsx'
 import { PlaceCard } from './PlaceCard.tsx'
 
+const Money = lazy(async () => ({ default: (await loadPart(() => import('./money/rooms.tsx'))).MoneyRoutes }))
+
 // A key each: one card gives way to the next without keeping what was said or typed about the first.
 export const FoodRoutes = () => (
   <Switch>
     <Route path="/food/bottle/new" component={BottleNew} />
     <Route<{ id: BottleId }> path="/food/bottle/:id/freeze">{({ id }) => <Freeze key={id} id={id} />}</Route>
+    <Route path="/food/bottle/:id/closing" component={Money} />
     <Route<{ id: BottleId }> path="/food/bottle/:id">{({ id }) => <BottleCard key={id} id={id} />}</Route>
     <Route path="/food/lot/new" component={LotNew} />
     <Route<{ id: LotId }> path="/food/lot/:id">{({ id }) => <LotCard key={id} id={id} />}</Route>
     <Route<{ id: PlaceId | 'new' }> path="/food/place/:id">{({ id }) => <PlaceCard key={id} id={id} />}</Route>
     <Route<{ id: FoodId }> path="/food/kind/:id">{({ id }) => <KindForm key={id} id={id} />}</Route>
+    <Route path="/food/purchase/*" component={Money} />
+    <Route path="/food/finished" component={Money} />
+    <Route path="/food/year" component={Money} />
     <Route component={Food} />
   </Switch>
 )
