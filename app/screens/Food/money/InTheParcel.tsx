@@ -61,7 +61,11 @@ export const InTheParcel = ({ fields, change, act }: PurchaseFormProps) => {
       {things.map(
         (thing, place) =>
           thing.bottle === '' && (
-            <fieldset className="parcel-thing" aria-label={thing.what || 'Something else'} key={thing.key}>
+            <fieldset
+              className="parcel-thing"
+              aria-label={thing.what ? `What came: ${thing.what}` : 'Something else'}
+              key={thing.key}
+            >
               <Field
                 label="What else was in it?"
                 value={thing.what}

@@ -4,7 +4,7 @@ import { LinkButton } from '../../../parts/Actions.tsx'
 import { NumberField } from '../../../parts/NumberField.tsx'
 import { minorDigits } from '../../../words/money.ts'
 import { bottleName } from '../../../words/names.ts'
-import { asTyped } from '../../../words/numbers.ts'
+import { asTyped, capital } from '../../../words/numbers.ts'
 import { moneyText, offerWords, sharingWords } from '../../../words/parcel.ts'
 import { useReading } from '../../useReading.ts'
 import { changeThing } from './InTheParcel.tsx'
@@ -36,20 +36,19 @@ export const ShareOut = ({ fields, change, act }: PurchaseFormProps) => {
   const wrong = act.wrong('sum')
   return (
     <>
-      <p className="parcel-hint">
-        Postage is part of a share. Leave a share empty if you don’t know it; 0 says that it was free.
-      </p>
+      <p className="parcel-hint">Leave a share empty if you don’t know it; 0 says that it was free.</p>
       {things.map(({ key, share, alone }, place) => (
-        <fieldset className="parcel-thing" aria-label={`Share of ${names[place]}`} key={key}>
+        <fieldset className="parcel-thing" key={key}>
+          <legend className="choice-legend">{capital(names[place] ?? '')}</legend>
           <NumberField
-            label={`Share of ${names[place]}`}
+            label="Share, with postage"
             value={share}
             unit={code}
             error={act.wrong(`share ${place}`)}
             onChange={(typed) => change({ things: changeThing(things, place, { share: typed }) })}
           />
           <NumberField
-            label={`What ${names[place]} ${things[place]?.bottle ? 'costs' : 'cost'} alone`}
+            label="Price if bought alone"
             value={alone}
             unit={code}
             error={act.wrong(`alone ${place}`)}
