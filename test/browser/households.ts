@@ -40,6 +40,7 @@ import {
 } from '../support/givenLab.ts'
 import { householdsDiary } from './householdsDiary.ts'
 import { householdsLamps } from './householdsLamps.ts'
+import { householdsMoney } from './householdsMoney.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsTonight } from './householdsTonight.ts'
 import { householdsWorth } from './householdsWorth.ts'
@@ -192,6 +193,7 @@ export const households = {
   crossedOut: () => crossedOut().entries(),
   longNames: () => longNames().entries(),
   ...householdsLamps,
+  ...householdsMoney,
   ...householdsMoved,
   ...householdsTonight,
   ...householdsDiary,

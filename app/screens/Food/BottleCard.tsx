@@ -5,6 +5,7 @@ import {
   bottleLastGood,
   foodAt,
   freezingWindow,
+  isClosed,
   keeping,
   mostPerWell,
   usableLiquid,
@@ -23,12 +24,14 @@ import { BottleFacts } from './BottleFacts.tsx'
 import { MeasureLiquid } from './LiquidDeeds.tsx'
 import { NotHere } from './NotHere.tsx'
 import { UnknownBottle } from './UnknownFood.tsx'
+import { useAccounts } from './useAccounts.ts'
 
 export const BottleCard = ({ id }: { readonly id: BottleId }) => {
   const reading = useReading()
   const { world, now, today } = reading
   const [said, setSaid] = useState('')
   const [pricing, setPricing] = useState(0)
+  const account = useAccounts().get(id)
   const bottle = world.bottles.get(id)
   const food = bottle && foodAt(world, bottle.recorded.food, now)
   if (!bottle) return <NotHere title="A bottle" says="This bottle is not on record." />
@@ -65,6 +68,11 @@ export const BottleCard = ({ id }: { readonly id: BottleId }) => {
           status={status}
           onPrice={() => setPricing(pricing + 1)}
         />
+        <p>
+          <a className="kind-link" href={`#/food/bottle/${id}/closing`}>
+            {account && isClosed(account) ? 'Close the book on it' : 'Where it went so far'}
+          </a>
+        </p>
         <BottleCorrect
           key={pricing}
           bottle={id}

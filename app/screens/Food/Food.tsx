@@ -67,6 +67,7 @@ export const Food = () => {
           <ForTheBin shelves={shelves} reading={reading} />
           <WaysOn />
           <UsedUp reading={reading} />
+          <LookingBack />
         </>
       )}
     </Page>
@@ -76,9 +77,17 @@ export const Food = () => {
 const WaysOn = () => (
   <nav className="ways" aria-label="Put food on record">
     <a href="#/food/bottle/new">Log a bottle</a>
+    <a href="#/food/purchase/new">A parcel of several things</a>
     <a href="#/food/lot/new">I already have frozen portions</a>
     <a href="#/food/kind/new">A new food</a>
     <a href="#/food/place/new">Another door</a>
     <a href="#/food/offers">Which bottle to buy</a>
+  </nav>
+)
+
+const LookingBack = () => (
+  <nav className="ways" aria-label="Looking back">
+    <a href="#/food/finished">Finished bottles</a>
+    <a href="#/food/year">The year in figures</a>
   </nav>
 )

@@ -14,6 +14,7 @@ import { LotNew } from './LotNew.tsx'
 import { PlaceCard } from './PlaceCard.tsx'
 
 const Worth = lazy(async () => ({ default: (await loadPart(() => import('./worth/rooms.tsx'))).WorthRoutes }))
+const Money = lazy(async () => ({ default: (await loadPart(() => import('./money/rooms.tsx'))).MoneyRoutes }))
 
 // A key each: one card gives way to the next without keeping what was said or typed about the first.
 export const FoodRoutes = () => (
@@ -22,11 +23,15 @@ export const FoodRoutes = () => (
     <Route<{ id: BottleId }> path="/food/bottle/:id/freeze">{({ id }) => <Freeze key={id} id={id} />}</Route>
     <Route path="/food/bottle/:id/worth" component={Worth} />
     <Route path="/food/offers" component={Worth} />
+    <Route path="/food/bottle/:id/closing" component={Money} />
     <Route<{ id: BottleId }> path="/food/bottle/:id">{({ id }) => <BottleCard key={id} id={id} />}</Route>
     <Route path="/food/lot/new" component={LotNew} />
     <Route<{ id: LotId }> path="/food/lot/:id">{({ id }) => <LotCard key={id} id={id} />}</Route>
     <Route<{ id: PlaceId | 'new' }> path="/food/place/:id">{({ id }) => <PlaceCard key={id} id={id} />}</Route>
     <Route<{ id: FoodId }> path="/food/kind/:id">{({ id }) => <KindForm key={id} id={id} />}</Route>
+    <Route path="/food/purchase/*" component={Money} />
+    <Route path="/food/finished" component={Money} />
+    <Route path="/food/year" component={Money} />
     <Route component={Food} />
   </Switch>
 )
