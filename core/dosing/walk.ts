@@ -83,15 +83,15 @@ export const walkOf = (rounds: readonly Round[], sources: readonly Source[]): Wa
     let past = 0
     while ((queue[past]?.until ?? next) < next) past += 1
     if (past > 0) queue.splice(0, past)
-    const from = next < round.end ? firstOf(queue, plan.amount) : undefined
-    const serving = from && servingFrom(from.source, plan.amount)
-    if (!from || !serving) {
+    const found = next < round.end ? firstOf(queue, plan.amount) : undefined
+    if (!found) {
       const could = running.some(({ source }) => servingFrom(source, plan.amount))
       bare.push({ on: next, plan, ends: could ? 'time' : 'food' })
       // A tank whose dose is larger may go without while a smaller one is still fed.
       waiting.splice(waiting.indexOf(round), 1)
       continue
     }
+    const { from, serving } = found
     steps.push({ on: next, plan, from: from as Walked, taken: serving.taken, amount: serving.amount })
     take(from, serving, next, queue)
     round.next = next + plan.everyNights
@@ -110,14 +110,19 @@ const soonest = <Due extends { readonly next: number }>(waiting: readonly Due[])
 }
 
 /** What goes first and still holds a dose. Only those that share its last good day are weighed against each other. */
-const firstOf = (queue: readonly Running[], amount: Microlitres): Running | undefined => {
-  let found: Running | undefined
+const firstOf = (
+  queue: readonly Running[],
+  amount: Microlitres,
+): { readonly from: Running; readonly serving: Serving } | undefined => {
+  let from: Running | undefined
+  let serving: Serving | undefined
   for (const each of queue) {
-    if (found && each.until > found.until) break
-    if (found && goesFirst(found.source, each.source, amount) <= 0) continue
-    if (servingFrom(each.source, amount)) found = each
+    if (from && each.until > from.until) break
+    if (from && goesFirst(from.source, each.source, amount) <= 0) continue
+    const holds = servingFrom(each.source, amount)
+    if (holds) [from, serving] = [each, holds]
   }
-  return found
+  return from && serving && { from, serving }
 }
 
 const take = (from: Running, serving: Serving, night: number, queue: Running[]) => {
