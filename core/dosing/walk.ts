@@ -48,14 +48,14 @@ export type Walk = {
   readonly bare: readonly Bare[]
 }
 /** A plan and its next dose night, in days since 1970-01-01. */
-export type Round = { readonly plan: PlanMade; readonly next: number }
+export type WalkRound = { readonly plan: PlanMade; readonly next: number }
 
 /** Nights ahead that are walked, a hundred years: food of unknown age lasts for ever on paper, and a screen must not wait. */
 const horizon = 36_525
 
 /** What is due of a food from tonight on, plan by plan. */
-export const roundsOf = (state: FoodState & DosingState & TankState, food: FoodId, now: Moment): readonly Round[] =>
-  plansAt(state, now).flatMap((plan): Round[] => {
+export const roundsOf = (state: FoodState & DosingState & TankState, food: FoodId, now: Moment): readonly WalkRound[] =>
+  plansAt(state, now).flatMap((plan): WalkRound[] => {
     const tank = plan.food === food ? tankKept(state, plan.tank, now) : undefined
     const due = tank && dueOf(state, plan, now)
     return due ? [{ plan, next: Math.max(dayNumber(due.next), dayNumber(nightOf(now, tank))) }] : []
@@ -70,7 +70,7 @@ export const walk = (state: FoodState & DosingState & TankState, food: FoodId, n
 type Running = { source: Source & { left: number }; until: number; doses: number; first?: number; last?: number }
 
 /** @param rounds not empty */
-export const walkOf = (rounds: readonly Round[], sources: readonly Source[]): Walk => {
+export const walkOf = (rounds: readonly WalkRound[], sources: readonly Source[]): Walk => {
   const running = sources.map((source): Running => ({ source: { ...source }, until: lastNumber(source), doses: 0 }))
   // Sorted once: only a bottle opened on the way changes its place.
   const queue = [...running].sort((a, b) => a.until - b.until)
