@@ -42,7 +42,7 @@ const amountIn = (sources: readonly Source[]): number =>
  * left over. Oftener: no plan more often than every so many nights. Sharing: with a tank that does not get this food yet,
  * the low end of its range, as often as the food's label says.
  */
-export const useUpInTime = (state: State, food: FoodId, now: Moment): readonly UseUp[] => {
+export const inTimeBy = (state: State, food: FoodId, now: Moment): readonly UseUp[] => {
   const rounds = roundsOf(state, food, now)
   if (rounds.length === 0) return []
   const sources = sourcesOf(state, food, now)

@@ -40,6 +40,7 @@ import {
 } from '../support/givenLab.ts'
 import { householdsDiary } from './householdsDiary.ts'
 import { householdsLamps } from './householdsLamps.ts'
+import { householdsLasts } from './householdsLasts.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsTonight } from './householdsTonight.ts'
 
@@ -194,5 +195,6 @@ export const households = {
   ...householdsMoved,
   ...householdsTonight,
   ...householdsDiary,
+  ...householdsLasts,
 } satisfies Record<string, () => readonly Held[]>
 export type Household = keyof typeof households

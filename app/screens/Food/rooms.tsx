@@ -1,7 +1,9 @@
 /** Everything under #/food, in one part of the app. */
 
+import { lazy } from 'react'
 import { Route, Switch } from 'wouter'
 import type { BottleId, FoodId, LotId, PlaceId } from '../../../core/index.ts'
+import { loadPart } from '../../state/leave.ts'
 import { BottleCard } from './BottleCard.tsx'
 import { BottleNew } from './BottleNew.tsx'
 import { Food } from './Food.tsx'
@@ -10,6 +12,8 @@ import { KindForm } from './KindForm.tsx'
 import { LotCard } from './LotCard.tsx'
 import { LotNew } from './LotNew.tsx'
 import { PlaceCard } from './PlaceCard.tsx'
+
+const HowLong = lazy(async () => ({ default: (await loadPart(() => import('./lasts/HowLong.tsx'))).HowLong }))
 
 // A key each: one card gives way to the next without keeping what was said or typed about the first.
 export const FoodRoutes = () => (
@@ -21,6 +25,9 @@ export const FoodRoutes = () => (
     <Route<{ id: LotId }> path="/food/lot/:id">{({ id }) => <LotCard key={id} id={id} />}</Route>
     <Route<{ id: PlaceId | 'new' }> path="/food/place/:id">{({ id }) => <PlaceCard key={id} id={id} />}</Route>
     <Route<{ id: FoodId }> path="/food/kind/:id">{({ id }) => <KindForm key={id} id={id} />}</Route>
+    <Route<{ id?: FoodId; month?: string }> path="/food/lasts/:id?/:month?">
+      {({ id, month }) => <HowLong id={id} month={month} />}
+    </Route>
     <Route component={Food} />
   </Switch>
 )

@@ -4,10 +4,10 @@ import {
   comesFrom,
   type Day,
   dayFromNumber,
+  inTimeBy,
   monthPage,
   monthsOf,
   type PlanId,
-  useUpInTime,
   type World,
   walk,
 } from '../../../core/index.ts'
@@ -112,7 +112,7 @@ test('a bag’s last good day stands on its page', () => {
   })
 })
 
-test('a bottle that outlives its time by 45 mL: every night leaves 30, and a second tank less still', () => {
+test('a bottle that outlives its time by 45 mL: every night leaves 30, a second tank nothing', () => {
   const world = given(
     lab,
     poured,
@@ -120,7 +120,7 @@ test('a bottle that outlives its time by 45 mL: every night leaves 30, and a sec
     planOf({ first: '2027-01-05', amount: 0.5 }),
     bottleOf({ holds: 60, received: '2027-01-05', opened: '2027-01-05' }),
   ).world()
-  const ways = useUpInTime(world, greenFood, at('2027-01-05 19:00'))
+  const ways = inTimeBy(world, greenFood, at('2027-01-05 19:00'))
   expect(ways).toMatchObject([
     // 2 mL for 400 US gallons on thirty nights more, until it is empty.
     { by: 'sharing', tank: { tank: cockle }, amount: 2000, everyNights: 2, left: [] },
@@ -136,7 +136,7 @@ test('the gentlest change is enough: every third night instead of every fourth',
     onHand({ portions: 10, each: 1, frozen: '2027-06-01' }),
   ).world()
   // Good until 1 July: 31 nights are 8 of every fourth, 11 of every third.
-  expect(useUpInTime(world, greenFood, at('2027-06-01 19:00'))).toMatchObject([
+  expect(inTimeBy(world, greenFood, at('2027-06-01 19:00'))).toMatchObject([
     { by: 'oftener', everyNights: 3, left: [] },
   ])
 })
@@ -147,5 +147,5 @@ test('where all is used in time nothing is proposed', () => {
     planOf({ first: '2026-09-01', amount: 1 }),
     onHand({ portions: 45, each: 1, frozen: '2026-07-01' }),
   ).world()
-  expect(useUpInTime(world, greenFood, at('2026-08-31 20:00'))).toEqual([])
+  expect(inTimeBy(world, greenFood, at('2026-08-31 20:00'))).toEqual([])
 })
