@@ -43,8 +43,14 @@ export const fullNight = (night: Day, today: Day): string => `${weekday(night)},
 /** "15 doses, 25 November to 23 December". */
 export const takenWords = ({ doses, first, last }: Walked, today: Day): string => {
   if (first === undefined || last === undefined) return 'no dose'
-  const [from, to] = [dayFromNumber(first), dayFromNumber(last)]
-  return `${dosesWords(doses)}, ${from === to ? dayWords(from, today) : `${dayWords(from, today)} to ${dayWords(to, today)}`}`
+  return `${dosesWords(doses)}, ${rangeWords(dayFromNumber(first), dayFromNumber(last), today)}`
+}
+
+/** "25 to 29 November", "30 November to 3 December", with the year once where it is not this one. */
+const rangeWords = (from: Day, to: Day, today: Day): string => {
+  if (from === to) return dayWords(from, today)
+  if (from.slice(0, 7) === to.slice(0, 7)) return `${Number(from.slice(8))} to ${dayWords(to, today)}`
+  return `${from.slice(0, 4) === to.slice(0, 4) ? dayOfMonth(from) : dayWords(from, today)} to ${dayWords(to, today)}`
 }
 
 const leftOver = ({ source }: Walked): string =>
@@ -176,12 +182,12 @@ export const inTimeWords = (way: UseUp, world: World, now: Moment): string => {
       : `and ${amountWords(way.left)} would still be left over.`
   if (way.by === 'sharing')
     return `${millilitres(way.amount)} ${everyNights(way.everyNights)} for ${way.tank.name} as well, ${end}`
-  const instead = [...new Set(way.plans.map((plan) => everyNights(plan.everyNights)))]
-  const whose =
-    way.plans.length > 1 || world.tanks.size > 1
-      ? ` for ${list(way.plans.map(({ tank }) => tankName(world, tank, now)))}`
-      : ''
-  return `${capital(everyNights(way.everyNights))} instead of ${list(instead)}${whose}, ${end}`
+  const often = capital(everyNights(way.everyNights))
+  const [only] = way.plans
+  // Several plans differ in what it was before: the new rhythm is enough.
+  return way.plans.length === 1 && only
+    ? `${often} instead of ${everyNights(only.everyNights)}${world.tanks.size > 1 ? ` for ${tankName(world, only.tank, now)}` : ''}, ${end}`
+    : `${often} for ${list(way.plans.map(({ tank }) => tankName(world, tank, now)))}, ${end}`
 }
 
 /** Feeding more than the water takes is worse than food thrown away. Common practice, no source. */
@@ -195,9 +201,21 @@ export const nothingLeft =
   'Nothing that can be used is left for a dose. A bottle or portions on record, and this page says until when there is enough.'
 /** On the way to its month. */
 export const firstNightWords = (night: Day, today: Day): string => `Show ${dayWords(night, today)}`
-/** What the signs on the month pages mean. */
-export const signs =
-  'A framed letter is a dose night, and what it takes from. A letter before a bar is the last good day of that one. The ring is the first night without food.'
+/** Where there are too many to stand under every page. */
+export const whichLetter = 'Which letter is which'
+/** What the signs on the month pages mean, those that stand there. */
+export const signsWords = (pages: readonly MonthPage[]): string => {
+  const nights = pages.flatMap((page) => page.nights)
+  const bare = nights.some((night) => night.bare.length > 0)
+  const later = new Set(nights.flatMap((night) => (night.bare.length > 0 ? [night.day] : []))).size > 1
+  return [
+    'A framed letter is a dose night, and what it takes from.',
+    ...(nights.some(({ lastGood }) => lastGood.length > 0)
+      ? ['A letter before a bar is the last good day of that one.']
+      : []),
+    ...(bare ? [`The ring is the first night without food${later ? '; dotted, for another tank' : ''}.`] : []),
+  ].join(' ')
+}
 
 /** What a bag or bottle is called on the month pages, and how its mark is drawn: neighbours never look alike. */
 export type Named = { readonly letter: string; readonly name: string; readonly form: number }

@@ -16,9 +16,11 @@ const week = 7
 export const Month = ({ page, names, tonight, bareNight }: MonthProps) => {
   const { month, before, nights } = page
   const cells: (Night | undefined)[] = [...Array<undefined>(before), ...nights]
-  const weeks = Array.from({ length: Math.ceil(cells.length / week) }, (_, at) =>
-    Array.from({ length: week }, (_, day) => cells[at * week + day]),
-  )
+  const weeks = Array.from(
+    { length: Math.ceil(cells.length / week) },
+    (_, at) => Array.from({ length: week }, (_, day) => cells[at * week + day]),
+    // Weeks gone by have nothing to say.
+  ).filter((days) => days.some((night) => night !== undefined && night.day >= tonight))
   return (
     <table className="month">
       <caption>{monthWords(month)}</caption>

@@ -13,14 +13,17 @@ import {
   monthsWords,
   type Named,
   namedIn,
-  signs,
+  signsWords,
   takenWords,
+  whichLetter,
 } from '../../../words/lasts.ts'
 import type { Reading } from '../../useReading.ts'
 import { Month } from './Month.tsx'
 
 /** As many as fit a desk side by side and a phone without much turning. */
 const atOnce = 3
+/** More letters than these are folded away. */
+const fewLetters = 6
 
 type MonthsProps = {
   readonly food: FoodId
@@ -80,7 +83,14 @@ export const Months = ({ food, walked, bareNight, month, reading }: MonthsProps)
           )}
         </Actions>
       )}
-      <Key here={here} today={today} />
+      {here.length > fewLetters ? (
+        <MoreExact label={whichLetter} of={monthsWords(first, last)}>
+          <Key here={here} today={today} />
+        </MoreExact>
+      ) : (
+        <Key here={here} today={today} />
+      )}
+      <p className="months-signs">{signsWords(pages)}</p>
       <MoreExact label="The same in words" of={monthsWords(first, last)}>
         {pages.map((page) => (
           <div key={page.month}>
@@ -97,22 +107,18 @@ export const Months = ({ food, walked, bareNight, month, reading }: MonthsProps)
   )
 }
 
-const Key = ({ here, today }: { readonly here: readonly (readonly [Walked, Named])[]; readonly today: Day }) => (
-  <>
-    {here.length > 0 && (
-      <ul className="months-key">
-        {here.map(([walked, { letter, name, form }]) => (
-          <li key={letter}>
-            <span className="month-take" data-form={form}>
-              {letter}
-            </span>
-            <span>
-              {name}: {takenWords(walked, today)}. {goodWords(walked, today)}
-            </span>
-          </li>
-        ))}
-      </ul>
-    )}
-    <p className="months-signs">{signs}</p>
-  </>
-)
+const Key = ({ here, today }: { readonly here: readonly (readonly [Walked, Named])[]; readonly today: Day }) =>
+  here.length > 0 && (
+    <ul className="months-key">
+      {here.map(([walked, { letter, name, form }]) => (
+        <li key={letter}>
+          <span className="month-take" data-form={form}>
+            {letter}
+          </span>
+          <span>
+            {name}: {takenWords(walked, today)}. {goodWords(walked, today)}
+          </span>
+        </li>
+      ))}
+    </ul>
+  )
