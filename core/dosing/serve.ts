@@ -124,18 +124,16 @@ const dosesLeft = (source: Source, amount: Microlitres): number =>
   source.from === 'portions' ? source.left / portionsFor(amount, source.each, source.left) : source.left / amount
 const late = '9999'
 
-/**
- * What to take in a night, best first: what is past its last good day is passed over; then earliest last good day; then
- * fewer doses left; then the older one.
- */
+/** Which goes first for such a dose: earliest last good day; then fewer doses left; then the older one. */
+export const goesFirst = (a: Source, b: Source, amount: Microlitres): number =>
+  byText(a.lastGood ?? late, b.lastGood ?? late) ||
+  dosesLeft(a, amount) - dosesLeft(b, amount) ||
+  byText(a.since ?? late, b.since ?? late) ||
+  byText(comesFrom(a), comesFrom(b))
+
+/** What to take in a night, best first; what is past its last good day is passed over. */
 export const servings = (sources: readonly Source[], amount: Microlitres, night: Day): readonly Serving[] =>
   sources
     .filter(({ lastGood }) => lastGood === undefined || lastGood >= night)
-    .sort(
-      (a, b) =>
-        byText(a.lastGood ?? late, b.lastGood ?? late) ||
-        dosesLeft(a, amount) - dosesLeft(b, amount) ||
-        byText(a.since ?? late, b.since ?? late) ||
-        byText(comesFrom(a), comesFrom(b)),
-    )
+    .sort((a, b) => goesFirst(a, b, amount))
     .flatMap((source) => servingFrom(source, amount) ?? [])

@@ -40,6 +40,7 @@ import {
 } from '../support/givenLab.ts'
 import { householdsDiary } from './householdsDiary.ts'
 import { householdsLamps } from './householdsLamps.ts'
+import { householdsLasts } from './householdsLasts.ts'
 import { householdsMoney } from './householdsMoney.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsTonight } from './householdsTonight.ts'
@@ -198,5 +199,6 @@ export const households = {
   ...householdsTonight,
   ...householdsDiary,
   ...householdsWorth,
+  ...householdsLasts,
 } satisfies Record<string, () => readonly Held[]>
 export type Household = keyof typeof households

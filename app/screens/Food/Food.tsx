@@ -17,6 +17,7 @@ import { lastsSentence, wastedWords } from '../../words/food.ts'
 import { type Reading, useReading } from '../useReading.ts'
 import { FoodKinds } from './FoodKinds.tsx'
 import { ForTheBin } from './ForTheBin.tsx'
+import { planPath } from './lasts/planPath.ts'
 import { ShelfSection } from './ShelfSection.tsx'
 import { UsedUp } from './UsedUp.tsx'
 
@@ -31,6 +32,7 @@ const answers = ({ world, now, today }: Reading, foods: readonly FoodDescribed[]
     return [
       {
         food,
+        last,
         says: lastsSentence(food, there, last, today),
         wasted: last && wastedWords(last.wasted, world, now, today),
       },
@@ -54,6 +56,16 @@ export const Food = () => {
       answer={said.length > 0 ? said.map(({ says }) => says).join(' ') : 'No food is on record.'}
       margin={foods.length + past.length > 0 && <FoodKinds foods={foods} past={past} />}
     >
+      {said.length > 0 && (
+        <nav className="ways" aria-label="How long it lasts">
+          {said.map(({ food, last }) => (
+            <a key={food.food} href={last ? `#/food/lasts/${food.food}` : planPath(reading, food.food)}>
+              {last ? 'How long it lasts, night by night' : 'Make a plan'}
+              {said.length > 1 && `: ${food.name}`}
+            </a>
+          ))}
+        </nav>
+      )}
       {said.map(({ food, wasted }) => wasted && <Notice key={food.food}>{wasted}</Notice>)}
       {nothing ? (
         <Empty says="Put a bottle on record, or the portions you have, and this page says until when there is enough.">

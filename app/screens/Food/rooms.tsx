@@ -15,6 +15,7 @@ import { PlaceCard } from './PlaceCard.tsx'
 
 const Worth = lazy(async () => ({ default: (await loadPart(() => import('./worth/rooms.tsx'))).WorthRoutes }))
 const Money = lazy(async () => ({ default: (await loadPart(() => import('./money/rooms.tsx'))).MoneyRoutes }))
+const HowLong = lazy(async () => ({ default: (await loadPart(() => import('./lasts/HowLong.tsx'))).HowLong }))
 
 // A key each: one card gives way to the next without keeping what was said or typed about the first.
 export const FoodRoutes = () => (
@@ -32,6 +33,9 @@ export const FoodRoutes = () => (
     <Route path="/food/purchase/*" component={Money} />
     <Route path="/food/finished" component={Money} />
     <Route path="/food/year" component={Money} />
+    <Route<{ id?: FoodId; month?: string }> path="/food/lasts/:id?/:month?">
+      {({ id, month }) => <HowLong id={id} month={month} />}
+    </Route>
     <Route component={Food} />
   </Switch>
 )
