@@ -1,0 +1,79 @@
+/** How much water there truly is, said the same way at the form and at the tank. */
+import {
+  exactLitres,
+  grossLitres,
+  litres,
+  measuresOf,
+  statedIsFarOff,
+  type TankWater,
+  trueRange,
+  trueWater,
+  usGallons,
+} from '../../core/index.ts'
+import { about, number } from './numbers.ts'
+import { howMuch } from './plan.ts'
+
+type Row = { readonly term: string; readonly fact: string; readonly note?: string }
+
+/** One bucket as most households have it; below one and above a hundred nobody counts them. */
+const bucket = 10
+const inBuckets = (amount: number): string | undefined => {
+  const count = Math.round(amount / bucket)
+  return count < 2 || count > 100 ? undefined : `about ${count} buckets of ${bucket}\u00a0litres`
+}
+
+/** "about 259 litres", with the gallons, the range of sand and rock, and, where it was reckoned, to the hundredth. */
+export const trueVolume = (of: TankWater): Row | undefined => {
+  const real = trueWater(of)
+  if (!real) return undefined
+  const range = trueRange(of)
+  const between = range && about(range.low) !== about(range.high)
+  return {
+    term: 'True volume',
+    fact: `about ${about(litres(real))} litres`,
+    note: [
+      `about ${about(usGallons(real))} US gallons`,
+      between
+        ? `between about ${about(range.low)} and ${about(range.high)} litres, as sand and rock differ`
+        : undefined,
+    ]
+      .filter(Boolean)
+      .join('; '),
+  }
+}
+
+/** Beside the fields while they are typed: what to hold the true volume against. */
+export const volumeRows = (of: TankWater): readonly Row[] => {
+  const real = trueVolume(of)
+  const held = trueWater(of)
+  if (!real || !held) return []
+  const exact = measuresOf(of)
+  const reckoned = exact && exactLitres(exact)
+  const gross = exact && grossLitres(exact)
+  return [
+    { ...real, note: [real.note, inBuckets(litres(held))].filter(Boolean).join('; ') },
+    // To the hundredth, so that it can be checked; where sand and rock leave it open that would be false.
+    ...(reckoned && (of.measured || !trueRange(of))
+      ? [{ term: 'By the measurements', fact: `${number(reckoned)} litres` }]
+      : []),
+    ...(gross ? [{ term: 'Outside, with glass and air', fact: `${number(gross)} litres` }] : []),
+    ...(of.stated
+      ? [
+          {
+            term: 'The number you go by',
+            fact: howMuch(of.stated, of.about),
+            ...(statedIsFarOff(of)
+              ? { note: 'Far from the true volume. Is its unit right, and every measurement?' }
+              : {}),
+          },
+        ]
+      : []),
+  ]
+}
+
+/** "about 400 litres; truly about 352": one step of a tank's history. */
+export const volumeHeldWords = (of: TankWater): string => {
+  const real = trueWater(of)
+  const truly = real && of.stated ? `; truly about ${about(litres(real))} litres` : ''
+  return `${howMuch(of.stated ?? real, of.about)}${truly}`
+}
