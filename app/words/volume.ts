@@ -1,5 +1,6 @@
 /** How much water there truly is, said the same way at the form and at the tank. */
 import {
+  doseWater,
   exactLitres,
   grossLitres,
   litres,
@@ -71,9 +72,31 @@ export const volumeRows = (of: TankWater): readonly Row[] => {
   ]
 }
 
+/** What doses go by. A figure she gave stands as she gave it, a reckoned one is as exact as it deserves. */
+export const doseWaterWords = (of: TankWater): string => {
+  const dosed = doseWater(of)
+  return !dosed || dosed === of.stated || dosed === of.measured
+    ? howMuch(dosed, of.about)
+    : `about ${about(litres(dosed))} litres`
+}
+
+/** At a tank: the water its doses go by, and the other of the two volumes beside it. */
+export const tankWaterRows = (of: TankWater): readonly Row[] => {
+  const dosed = doseWater(of)
+  const real = trueVolume(of)
+  if (of.doseBy === 'true' && real)
+    return [
+      { term: 'Water', fact: doseWaterWords(of), note: `true volume; ${real.note}` },
+      ...(of.stated ? [{ term: 'The number you go by', fact: howMuch(of.stated, of.about) }] : []),
+    ]
+  const note = dosed && `${about(litres(dosed))} litres, ${about(usGallons(dosed))} US gallons`
+  return [{ term: 'Water', fact: doseWaterWords(of), ...(note ? { note } : {}) }, ...(real ? [real] : [])]
+}
+
 /** "about 400 litres; truly about 352": one step of a tank's history. */
 export const volumeHeldWords = (of: TankWater): string => {
   const real = trueWater(of)
-  const truly = real && of.stated ? `; truly about ${about(litres(real))} litres` : ''
-  return `${howMuch(of.stated ?? real, of.about)}${truly}`
+  if (!real || !of.stated) return doseWaterWords(of)
+  const [said, truly] = [of.stated, real].map((amount) => about(litres(amount)))
+  return `${howMuch(of.stated, of.about)}${said === truly ? '' : `; truly about ${truly} litres`}`
 }

@@ -63,7 +63,7 @@ test('120 × 50 × 50 outside is 300 litres in the shop and 259.41 to the waterl
 test('sand and rock make a range, a fill ends it, and all of it is noted', async () => {
   const { unmount } = open()
   // Typed before, and still there.
-  expect(screen.getByLabelText<HTMLInputElement>('Length').value).toBe('120')
+  expect((await screen.findByLabelText<HTMLInputElement>('Length')).value).toBe('120')
   await choose('Depth of sand and weight of rock')
   expect(screen.queryByLabelText('Rock and sand take up')).toBeNull()
   await type('Depth of the sand', '5')

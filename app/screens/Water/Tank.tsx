@@ -1,14 +1,5 @@
 /** One tank: its water, its lamp, what it is fed. */
-import {
-  doseWater,
-  lampOut,
-  litres,
-  nightOf,
-  plansAt,
-  type TankDescribed,
-  usGallons,
-  wallDay,
-} from '../../../core/index.ts'
+import { lampOut, nightOf, plansAt, type TankDescribed, wallDay } from '../../../core/index.ts'
 import { Actions, ButtonLink } from '../../parts/Actions.tsx'
 import { Facts } from '../../parts/Facts.tsx'
 import { Lines } from '../../parts/Lines.tsx'
@@ -17,9 +8,8 @@ import { phoneZone } from '../../state/phoneZone.ts'
 import { bothClocks } from '../../words/bothClocks.ts'
 import { zoneWords } from '../../words/entries.ts'
 import { lampClocks } from '../../words/lamp.ts'
-import { about, millilitres } from '../../words/numbers.ts'
-import { howMuch } from '../../words/plan.ts'
-import { trueVolume } from '../../words/volume.ts'
+import { millilitres } from '../../words/numbers.ts'
+import { tankWaterRows } from '../../words/volume.ts'
 import type { Reading } from '../useReading.ts'
 import { Lamp } from './Lamp.tsx'
 import { Meeting } from './Meeting.tsx'
@@ -28,20 +18,13 @@ import { TankPlan } from './TankPlan.tsx'
 
 export const Tank = ({ tank, reading }: { readonly tank: TankDescribed; readonly reading: Reading }) => {
   const { world, now } = reading
-  const reckoned = doseWater(tank.water)
-  const real = trueVolume(tank.water)
   const plans = plansAt(world, now).filter((plan) => plan.tank === tank.tank)
   const today = wallDay(now, tank.zone)
   return (
     <Section title={tank.name}>
       <Facts
         facts={[
-          {
-            term: 'Water',
-            fact: howMuch(reckoned, tank.water.about),
-            note: reckoned && `${about(litres(reckoned))} litres, ${about(usGallons(reckoned))} US gallons`,
-          },
-          ...(real ? [real] : []),
+          ...tankWaterRows(tank.water),
           { term: 'Lights out', fact: tank.lightsOut, note: lampNote(tank, reading) },
           { term: 'Pipette’s mark', fact: millilitres(tank.pipetteMark) },
         ]}
