@@ -10,67 +10,58 @@ import {
   trueRange,
   trueWater,
   usGallons,
+  type WaterAmount,
 } from '../../core/index.ts'
 import { about, number } from './numbers.ts'
 import { howMuch } from './plan.ts'
 
 type Row = { readonly term: string; readonly fact: string; readonly note?: string }
 
-/** One bucket as most households have it; below one and above a hundred nobody counts them. */
+/** One bucket as most households have it; below two and above a hundred nobody counts them. */
 const bucket = 10
-const inBuckets = (amount: number): string | undefined => {
-  const count = Math.round(amount / bucket)
-  return count < 2 || count > 100 ? undefined : `about ${count} buckets of ${bucket}\u00a0litres`
-}
 
-/** "about 259 litres", with the gallons, the range of sand and rock, and, where it was reckoned, to the hundredth. */
+/** "about 259 litres", with the gallons, and the range that sand and rock leave. */
 export const trueVolume = (of: TankWater): Row | undefined => {
   const real = trueWater(of)
   if (!real) return undefined
-  const range = trueRange(of)
-  const between = range && about(range.low) !== about(range.high)
-  return {
-    term: 'True volume',
-    fact: `about ${about(litres(real))} litres`,
-    note: [
-      `about ${about(usGallons(real))} US gallons`,
-      between
-        ? `between about ${about(range.low)} and ${about(range.high)} litres, as sand and rock differ`
-        : undefined,
-    ]
-      .filter(Boolean)
-      .join('; '),
-  }
+  const between = rangeWords(of)
+  const note = `about ${about(usGallons(real))} US gallons${between ? `; ${between}, as sand and rock differ` : ''}`
+  return { term: 'True volume', fact: `about ${about(litres(real))} litres`, note }
 }
 
-/** Beside the fields while they are typed: what to hold the true volume against. */
+const rangeWords = (of: TankWater): string | undefined => {
+  const range = trueRange(of)
+  if (!range || about(range.low) === about(range.high)) return undefined
+  return `between about ${about(range.low)} and ${about(range.high)} litres`
+}
+
+/** Beneath the fields while they are typed: what to hold the true volume against. */
 export const volumeRows = (of: TankWater): readonly Row[] => {
-  const real = trueVolume(of)
-  const held = trueWater(of)
-  if (!real || !held) return []
+  const real = trueWater(of)
+  if (!real) return []
   const exact = measuresOf(of)
   const reckoned = exact && exactLitres(exact)
   const gross = exact && grossLitres(exact)
+  const between = rangeWords(of)
+  const buckets = Math.round(litres(real) / bucket)
   return [
-    { ...real, note: [real.note, inBuckets(litres(held))].filter(Boolean).join('; ') },
+    { term: 'That is', fact: `about ${about(usGallons(real))} US gallons` },
+    ...(buckets < 2 || buckets > 100 ? [] : [{ term: `Buckets of ${bucket}\u00a0litres`, fact: `about ${buckets}` }]),
     // To the hundredth, so that it can be checked; where sand and rock leave it open that would be false.
-    ...(reckoned && (of.measured || !trueRange(of))
+    ...(between && !of.measured ? [{ term: 'As sand and rock differ', fact: between }] : []),
+    ...(reckoned && (of.measured || !between)
       ? [{ term: 'By the measurements', fact: `${number(reckoned)} litres` }]
       : []),
     ...(gross ? [{ term: 'Outside, with glass and air', fact: `${number(gross)} litres` }] : []),
-    ...(of.stated
-      ? [
-          {
-            term: 'The number you go by',
-            fact: howMuch(of.stated, of.about),
-            ...(statedIsFarOff(of)
-              ? { note: 'Far from the true volume. Is its unit right, and every measurement?' }
-              : {}),
-          },
-        ]
-      : []),
+    ...(of.stated ? [statedRow(of, of.stated)] : []),
   ]
 }
+
+const statedRow = (of: TankWater, stated: WaterAmount): Row => ({
+  term: 'The number you go by',
+  fact: howMuch(stated, of.about),
+  ...(statedIsFarOff(of) ? { note: 'Far from the true volume. Is its unit right, and every measurement?' } : {}),
+})
 
 /** What doses go by. A figure she gave stands as she gave it, a reckoned one is as exact as it deserves. */
 export const doseWaterWords = (of: TankWater): string => {

@@ -39,12 +39,6 @@ export const ExactFields = ({ fields, change, wrong, reading, named = false }: P
         value={fields.about ? 'about' : 'exact'}
         onChange={(sure) => change({ about: sure === 'about' })}
       />
-      <Choice
-        label="What does the lamp’s clock do?"
-        options={lampChoices}
-        value={fields.lamp}
-        onChange={(lamp) => change({ lamp })}
-      />
       <MeasureQuestions fields={fields} change={change} wrong={wrong} reading={reading} error={error} />
       {two && (
         <Choice
@@ -61,6 +55,12 @@ export const ExactFields = ({ fields, change, wrong, reading, named = false }: P
           onChange={(doseBy) => change({ doseBy })}
         />
       )}
+      <Choice
+        label="What does the lamp’s clock do?"
+        options={lampChoices}
+        value={fields.lamp}
+        onChange={(lamp) => change({ lamp })}
+      />
       <NumberField
         label="Smallest mark on the pipette"
         unit="mL"

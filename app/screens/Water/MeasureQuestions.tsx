@@ -1,10 +1,11 @@
 /** How much water there truly is: a measured fill, or a shape and its measurements. What is not chosen is not asked. */
+import './measures.css'
 import { Choice } from '../../parts/Choice.tsx'
 import { Facts } from '../../parts/Facts.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { waterUnits } from '../../words/numbers.ts'
 import type { Reading } from '../../words/reading.ts'
-import { volumeRows } from '../../words/volume.ts'
+import { trueVolume, volumeRows } from '../../words/volume.ts'
 import type { MeasureFields, TypedMeasure } from './measureFields.ts'
 import { type TankWrong, wrongAt } from './readFields.ts'
 import { type TankField, type TankFields, waterSoFar } from './tankFields.ts'
@@ -50,7 +51,7 @@ const ofTaken: Record<MeasureFields['taken'], readonly Asked[]> = {
   ],
 }
 const ofSolids: Record<MeasureFields['solidsBy'], readonly Asked[]> = {
-  share: [['solids', 'Rock and sand take up', '%', '10 to 15 % is common practice; your own estimate is better.']],
+  share: [['solids', 'Rock and sand take up', '%']],
   sandAndRock: [
     ['sand', 'Depth of the sand', 'cm'],
     ['rock', 'Weight of the rock, dry', 'kg'],
@@ -71,19 +72,26 @@ export const MeasureQuestions = ({ fields, change, wrong, reading, error }: Prop
     />
   )
   const water = waterUnits[fields.unit ?? 'L']
-  const rows = volumeRows(waterSoFar(fields))
+  const soFar = waterSoFar(fields)
+  const asked = fields.form !== 'none'
+  const real = trueVolume(soFar)
   const whole = wrongAt(wrong, 'measures')
   return (
-    <>
+    <div className="measures">
       <NumberField
         label="A measured fill, if you have one"
         unit={water}
-        hint="Poured in by the bucket, for instance; ten litres weigh over 10 kg. It outranks all measurements."
+        hint={`Poured in by the bucket, for instance; ten litres weigh over 10\u00a0kg. It outranks all measurements.`}
         value={fields.measured}
         onChange={(measured) => type({ measured })}
         error={error('measured')}
       />
       <Choice label="Shape of the display" options={forms} value={fields.form} onChange={(form) => type({ form })} />
+      {(asked || real) && (
+        <div className="measures-true" role="status">
+          <Facts facts={[{ term: 'True volume', fact: real?.fact ?? 'not known yet' }]} />
+        </div>
+      )}
       {fields.form !== 'none' && (
         <>
           <Choice
@@ -95,28 +103,34 @@ export const MeasureQuestions = ({ fields, change, wrong, reading, error }: Prop
             value={fields.taken}
             onChange={(taken) => type({ taken })}
           />
-          {ofForm[fields.form].map(number)}
-          {ofTaken[fields.taken].map(number)}
+          <div className="measures-figures">{[...ofForm[fields.form], ...ofTaken[fields.taken]].map(number)}</div>
           <Choice
             label="Rock and sand"
             options={[
-              { value: 'share', label: 'A share of the display' },
+              {
+                value: 'share',
+                label: 'A share of the display',
+                hint: '10 to 15 % is common practice; your own estimate is better.',
+              },
               { value: 'sandAndRock', label: 'Depth of sand and weight of rock' },
             ]}
             value={fields.solidsBy}
             onChange={(solidsBy) => type({ solidsBy })}
           />
-          {ofSolids[fields.solidsBy].map(number)}
-          {number(['sump', 'Running water in the sump', water, 'As it stands while the pump runs, not to the brim.'])}
-          {number(['refugium', 'Running water in the refugium', water])}
+          <div className="measures-figures">{ofSolids[fields.solidsBy].map(number)}</div>
+          <div className="measures-figures">
+            {number(['sump', 'Running water in the sump', water])}
+            {number(['refugium', 'Running water in the refugium', water])}
+          </div>
+          <p className="field-hint">As it stands while the pump runs, not up to the brim. None is left empty.</p>
         </>
       )}
-      {rows.length > 0 && <Facts facts={rows} />}
+      {real && <Facts facts={volumeRows(soFar)} />}
       {whole?.why === 'vast' ? (
         <VastQuestion refusal={whole} reading={reading} onYes={() => change({ vastMeasuresAreRight: true })} />
       ) : (
         whole && <p className="field-error">{error('measures')}</p>
       )}
-    </>
+    </div>
   )
 }
