@@ -1,6 +1,7 @@
 /** How much water there truly is, said the same way at the form and at the tank. */
 import {
   doseWater,
+  type ExactWater,
   exactLitres,
   grossLitres,
   litres,
@@ -32,7 +33,7 @@ export const trueVolume = (of: TankWater): Row | undefined => {
 const rangeWords = (of: TankWater): string | undefined => {
   const range = trueRange(of)
   if (!range || about(range.low) === about(range.high)) return undefined
-  return `between about ${about(range.low)} and ${about(range.high)} litres`
+  return `about ${about(range.low)} to ${about(range.high)} litres`
 }
 
 /** Beneath the fields while they are typed: what to hold the true volume against. */
@@ -45,17 +46,20 @@ export const volumeRows = (of: TankWater): readonly Row[] => {
   const between = rangeWords(of)
   const buckets = Math.round(litres(real) / bucket)
   return [
-    { term: 'That is', fact: `about ${about(usGallons(real))} US gallons` },
+    { term: 'In US gallons', fact: `about ${about(usGallons(real))}` },
     ...(buckets < 2 || buckets > 100 ? [] : [{ term: `Buckets of ${bucket}\u00a0litres`, fact: `about ${buckets}` }]),
-    // To the hundredth, so that it can be checked; where sand and rock leave it open that would be false.
-    ...(between && !of.measured ? [{ term: 'As sand and rock differ', fact: between }] : []),
+    ...(between ? [{ term: 'As sand and rock differ', fact: between }] : []),
     ...(reckoned && (of.measured || !between)
-      ? [{ term: 'By the measurements', fact: `${number(reckoned)} litres` }]
+      ? [{ term: 'By the measurements', fact: byMeasures(exact, reckoned) }]
       : []),
     ...(gross ? [{ term: 'Outside, with glass and air', fact: `${number(gross)} litres` }] : []),
     ...(of.stated ? [statedRow(of, of.stated)] : []),
   ]
 }
+
+/** To the hundredth, so that it can be checked; where sand and rock leave it open that would be false. */
+const byMeasures = ({ solids }: ExactWater, reckoned: number): string =>
+  solids.by === 'share' ? `${number(reckoned)} litres` : `about ${about(reckoned)} litres`
 
 const statedRow = (of: TankWater, stated: WaterAmount): Row => ({
   term: 'The number you go by',

@@ -122,7 +122,9 @@ export const MeasureQuestions = ({ fields, change, wrong, reading, error }: Prop
             {number(['sump', 'Running water in the sump', water])}
             {number(['refugium', 'Running water in the refugium', water])}
           </div>
-          <p className="field-hint">As it stands while the pump runs, not up to the brim. None is left empty.</p>
+          <p className="field-hint">
+            As it stands while the pump runs, not up to the brim. Leave empty what there is none of.
+          </p>
         </>
       )}
       {real && <Facts facts={volumeRows(soFar)} />}
