@@ -88,6 +88,20 @@ export const undoTakesAlong = (fact: Fact): string | undefined => {
     case 'lampSeen':
     case 'powerCut':
       return 'The lamp is reckoned without it.'
+    case 'freezerThawed':
+    case 'fridgeTroubled':
+    case 'foodSmelled':
+    case 'foodSetAside':
+      return 'What was set aside or cut short by it is as it was before.'
+    case 'lotsJoined':
+      return 'The portions go back where they were. What was taken from the bag since stays.'
+    case 'purchaseRecorded':
+      return 'What its bottles cost is reckoned without it.'
+    case 'bottleThawed':
+    case 'foodTakenBack':
+    case 'foodOrdered':
+    case 'orderingDescribed':
+    case 'daysAway':
     case 'bottleOpened':
     case 'bottleFinished':
     case 'bottlesShaken':

@@ -18,6 +18,7 @@ import {
   type Zone,
 } from '../../core/index.ts'
 import { dayInFull, dayWords, nightFrom, nightWords } from './dates.ts'
+import { foodEntryText } from './foodEntries.ts'
 import { duration, lampClocks } from './lamp.ts'
 import { list } from './list.ts'
 import { bottleName, doors, foodName, lotName, placeName, tankName } from './names.ts'
@@ -140,6 +141,18 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
       return `Found ${portions(fact.count)} more in ${lotName(world, fact.lot)}${because(fact.why)}.`
     case 'liquidGone':
       return `${fact.fate === 'lost' ? 'Spilt' : 'Threw away'} ${millilitres(fact.amount)} from ${bottleName(world, fact.bottle, now)}${because(fact.why)}.`
+    case 'freezerThawed':
+    case 'fridgeTroubled':
+    case 'bottleThawed':
+    case 'foodSmelled':
+    case 'foodSetAside':
+    case 'foodTakenBack':
+    case 'lotsJoined':
+    case 'purchaseRecorded':
+    case 'foodOrdered':
+    case 'orderingDescribed':
+    case 'daysAway':
+      return foodEntryText(fact, world, now, reading)
     case 'planMade':
       return `Plan for ${tankName(world, fact.tank, now)}: ${millilitres(fact.amount)} of ${foodName(world, fact.food, now)}, ${everyNights(fact.everyNights)}${fact.rhythm ? ' on fixed nights' : ''}, from ${nightWords(fact.firstNight)}, ${dayWords(fact.firstNight, reading.today)}.`
     case 'planEnded':

@@ -8,6 +8,7 @@ export type PlaceId = Branded<string, 'PlaceId'>
 export type BottleId = Branded<string, 'BottleId'>
 export type LotId = Branded<string, 'LotId'>
 export type PlanId = Branded<string, 'PlanId'>
+export type PurchaseId = Branded<string, 'PurchaseId'>
 
 /** Ids and devices are short lower-case texts: they stand in file lines and in sortable stamps. */
 export const idPattern = /^[0-9a-z]{4,32}$/

@@ -28,12 +28,12 @@ export type Source = Common &
       }
   )
 
-/** Everything of a food that has anything left, past its day or not. */
+/** Everything of a food that has anything left, past its day or not. What is set aside is not among it. */
 export const sourcesOf = (state: FoodState, food: FoodId, now: Moment): readonly Source[] => {
   const described = foodAt(state, food, now)
   if (!described) return []
   const portions = [...state.lots.values()].flatMap((lot): Source[] =>
-    lot.made.food === food && lot.left > 0
+    lot.made.food === food && lot.left > 0 && !lot.aside
       ? [
           {
             from: 'portions',

@@ -3,6 +3,7 @@ import type { Stamp } from '../ledger/stamp.ts'
 import type { FoodFact } from './facts.ts'
 import { bottleOf, countedAfter, type Folding, lotOf, pour, take } from './folding.ts'
 import { moveAway, recount, seeWells } from './foldTrays.ts'
+import { inherit, troubleFood } from './foldTrouble.ts'
 
 export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
   switch (fact.kind) {
@@ -43,7 +44,9 @@ export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
     case 'portionsMoved': {
       const lot = lotOf(state, id, fact.from)
       // The same move written twice is one: nothing leaves a lot that does not arrive in another.
-      const arrived = state.lots.get(fact.lot)?.entry === id
+      const part = state.lots.get(fact.lot)
+      const arrived = part?.entry === id
+      if (lot && part && arrived) inherit(part, lot)
       if (lot && arrived && !countedAfter(lot, fact.at)) moveAway(lot, fact)
       return
     }
@@ -93,12 +96,24 @@ export const changeFood = (state: Folding, id: Stamp, fact: FoodFact) => {
       if (bottle) pour(bottle, fact.at, fact.amount, 'gone')
       return
     }
+    case 'freezerThawed':
+    case 'fridgeTroubled':
+    case 'bottleThawed':
+    case 'foodSmelled':
+    case 'foodSetAside':
+    case 'foodTakenBack':
+    case 'lotsJoined':
+      return troubleFood(state, id, fact)
     case 'foodDescribed':
     case 'foodRetired':
     case 'placeDescribed':
     case 'placeRetired':
     case 'bottleRecorded':
     case 'portionsOnHand':
+    case 'purchaseRecorded':
+    case 'foodOrdered':
+    case 'orderingDescribed':
+    case 'daysAway':
       return
     default:
       fact satisfies never

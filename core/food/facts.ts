@@ -3,12 +3,31 @@ import type { BottleUnit, Microlitres, WaterAmount } from '../basis/amounts.ts'
 import type { Day, Span } from '../basis/days.ts'
 import type { BottleId, FoodId, LotId, PlaceId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
+import type { BuyingFact } from './buyingFacts.ts'
+import type { Price } from './price.ts'
+import type { TroubleFact } from './troubleFacts.ts'
+
+export type * from './buyingFacts.ts'
+export type * from './price.ts'
+export type * from './troubleFacts.ts'
 
 /** Only a fresh non-viable concentrate is promised a life in the freezer. */
 export type FoodKind = 'freshNonViable' | 'live' | 'shelfStable'
 
 /** So much food for so much water. */
 export type DoseBand = { readonly low: Microlitres; readonly high: Microlitres; readonly per: WaterAmount }
+
+/** What the maker says is in it. Either is enough for an upper estimate of what a dose carries. */
+export type FoodContents = {
+  /** Grams of dry matter in a millilitre. */
+  readonly dry?: number
+  /** Cells in a millilitre, and picograms dry weight of one. */
+  readonly cells?: number
+  readonly cellPicograms?: number
+  /** Shares of the dry matter, 0 to 0.2 and 0 to 0.1. */
+  readonly nitrogen?: number
+  readonly phosphorus?: number
+}
 
 /** A whole snapshot. */
 export type FoodDescribed = {
@@ -27,6 +46,7 @@ export type FoodDescribed = {
   readonly shakeHours?: number
   /** What stays on a bottle's walls, a share of what was in it, 0 to 0.2. */
   readonly residueShare: number
+  readonly contents?: FoodContents
 }
 
 export type Door = 'fridge' | 'freezer'
@@ -53,9 +73,6 @@ export type PlaceRetired = {
   readonly place: PlaceId
   readonly why?: string
 }
-
-/** Whole minor units (pence, cents). Absent means not known; free is said. */
-export type Price = { readonly minor: number; readonly currency: string } | 'free'
 
 export type BottleRecorded = {
   readonly kind: 'bottleRecorded'
@@ -239,3 +256,5 @@ export type FoodFact =
   | PortionsGivenAway
   | PortionsFound
   | LiquidGone
+  | TroubleFact
+  | BuyingFact

@@ -30,6 +30,10 @@ export const introduceFood = (state: Folding, id: Stamp, fact: FoodFact) => {
         frozen: 0,
         fed: 0,
         gone: 0,
+        aside: undefined,
+        frozeOn: undefined,
+        thawedOn: undefined,
+        smelled: [],
         observations: [],
       })
       return
@@ -47,6 +51,16 @@ export const introduceFood = (state: Folding, id: Stamp, fact: FoodFact) => {
       if (parent && !state.lots.has(fact.lot)) state.lots.set(fact.lot, newLot(id, partOf(parent, fact), fact.from))
       return
     }
+    case 'purchaseRecorded':
+      return gather(state.purchases, fact.purchase, fact)
+    case 'foodOrdered':
+      return gather(state.orders, fact.food, fact)
+    case 'orderingDescribed':
+      state.ordering.push(fact)
+      return
+    case 'daysAway':
+      state.daysAway.push(fact)
+      return
     case 'bottleOpened':
     case 'bottleFinished':
     case 'bottlesShaken':
@@ -60,6 +74,13 @@ export const introduceFood = (state: Folding, id: Stamp, fact: FoodFact) => {
     case 'portionsGivenAway':
     case 'portionsFound':
     case 'liquidGone':
+    case 'freezerThawed':
+    case 'fridgeTroubled':
+    case 'bottleThawed':
+    case 'foodSmelled':
+    case 'foodSetAside':
+    case 'foodTakenBack':
+    case 'lotsJoined':
       return
     default:
       fact satisfies never
@@ -76,6 +97,12 @@ const newLot = (entry: Stamp, made: Lot['made'], partOf?: LotId): Growing<Lot> =
   left: made.portions,
   fed: 0,
   gone: 0,
+  aside: undefined,
+  softOn: undefined,
+  meltedOn: undefined,
+  smelled: [],
+  joined: [],
+  joinedInto: undefined,
   observations: [],
 })
 /** What it was a part of, and when that went into the freezer, it keeps. */

@@ -2,18 +2,32 @@
  * What grows while food facts are folded, and how liquid and portions leave it. A change dated before something was first
  * *seen* is already in the figure she saw, and does not count again.
  */
-import type { BottleId, FoodId, LotId, PlaceId } from '../basis/ids.ts'
+import type { BottleId, FoodId, LotId, PlaceId, PurchaseId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
 import type { Stamp } from '../ledger/stamp.ts'
-import type { FoodDescribed, FoodRetired, PlaceDescribed, PlaceRetired } from './facts.ts'
-import type { Bottle, Fed, Lot, Observation, TraySeen } from './state.ts'
+import type {
+  DaysAway,
+  FoodDescribed,
+  FoodOrdered,
+  FoodRetired,
+  FoodSmelled,
+  OrderingDescribed,
+  PlaceDescribed,
+  PlaceRetired,
+  PurchaseRecorded,
+} from './facts.ts'
+import type { Bottle, Fed, Joined, Lot, Observation, TraySeen } from './state.ts'
 
 export type Growing<Thing> = {
   -readonly [Key in keyof Thing]: Key extends 'observations'
     ? Observation[]
     : Key extends 'traysSeen'
       ? Map<number, TraySeen>
-      : Thing[Key]
+      : Key extends 'smelled'
+        ? FoodSmelled[]
+        : Key extends 'joined'
+          ? Joined[]
+          : Thing[Key]
 }
 
 export const emptyFood = () => ({
@@ -24,6 +38,10 @@ export const emptyFood = () => ({
   bottles: new Map<BottleId, Growing<Bottle>>(),
   lots: new Map<LotId, Growing<Lot>>(),
   fed: new Map<FoodId, Fed>(),
+  purchases: new Map<PurchaseId, PurchaseRecorded[]>(),
+  orders: new Map<FoodId, FoodOrdered[]>(),
+  ordering: [] as OrderingDescribed[],
+  daysAway: [] as DaysAway[],
   /** Entries that name a bottle or lot the ledger does not have. */
   strangers: [] as { entry: Stamp; thing: BottleId | LotId }[],
 })

@@ -18,7 +18,8 @@ export const onHand = (shelves: readonly Shelf[], food: FoodId, today: Day): OnH
   let liquid = 0
   for (const { lots, bottles } of shelves) {
     for (const { lot, left, lastGood } of lots)
-      if (lot.made.food === food && inTime(lastGood)) counts.set(lot.made.each, (counts.get(lot.made.each) ?? 0) + left)
+      if (lot.made.food === food && !lot.aside && inTime(lastGood))
+        counts.set(lot.made.each, (counts.get(lot.made.each) ?? 0) + left)
     for (const { bottle, usable, lastGood } of bottles)
       if (bottle.recorded.food === food && inTime(lastGood)) liquid += usable
   }

@@ -1,18 +1,23 @@
 /** Food as the ledger tells it: what there is, where, and until when it is good. */
 import type { Microlitres } from '../basis/amounts.ts'
-import { addMonths, addSpan, type Day, earlier } from '../basis/days.ts'
-import type { BottleId, FoodId, LotId, PlaceId } from '../basis/ids.ts'
+import { addDays, addMonths, addSpan, type Day, earlier } from '../basis/days.ts'
+import type { BottleId, FoodId, LotId, PlaceId, PurchaseId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
 import { inForce, retiredAt } from '../ledger/snapshot.ts'
 import type { Stamp } from '../ledger/stamp.ts'
 import type {
   BottleRecorded,
+  DaysAway,
   FoodDescribed,
+  FoodOrdered,
   FoodRetired,
+  FoodSmelled,
+  OrderingDescribed,
   PlaceDescribed,
   PlaceRetired,
   PortionsFrozen,
   PortionsOnHand,
+  PurchaseRecorded,
 } from './facts.ts'
 
 /** A count or measurement by hand, with the gap she saw and the gap as the book now has it. */
@@ -22,6 +27,14 @@ export type Observation = {
   readonly found: number
   readonly bookThen: number
   readonly bookNow: number
+}
+
+/** Out of the order food is taken in until she says otherwise. Never thrown away by anybody but her. */
+export type Aside = {
+  readonly entry: Stamp
+  readonly at: Moment
+  readonly because: 'said' | 'smell' | 'warm' | 'notKnown' | 'cracked'
+  readonly why?: string
 }
 
 export type Bottle = {
@@ -41,6 +54,13 @@ export type Bottle = {
   readonly frozen: number
   readonly fed: number
   readonly gone: number
+  readonly aside: Aside | undefined
+  /** It froze by mistake, whole, and is kept frozen: a block, not portions. */
+  readonly frozeOn: Day | undefined
+  /** Such a block is liquid again. */
+  readonly thawedOn: Day | undefined
+  /** Every sniff, the first included. */
+  readonly smelled: readonly FoodSmelled[]
   readonly observations: readonly Observation[]
 }
 
@@ -50,6 +70,10 @@ export type TraySeen = {
   readonly cuts?: readonly number[]
   readonly movedAway?: true
 }
+
+export type Freezing = { readonly frozenOn: Day; readonly late: boolean }
+/** Portions that came into a bag from another freezing. */
+export type Joined = Freezing & { readonly lot: LotId; readonly count: number }
 
 export type Lot = {
   readonly id: LotId
@@ -66,6 +90,16 @@ export type Lot = {
   readonly left: number
   readonly fed: number
   readonly gone: number
+  readonly aside: Aside | undefined
+  /** Thawed a little and hard again: good, and softer than the rest. */
+  readonly softOn: Day | undefined
+  /** Found liquid and cold: never frozen again. */
+  readonly meltedOn: Day | undefined
+  readonly smelled: readonly FoodSmelled[]
+  /** What was put into its bag from others. */
+  readonly joined: readonly Joined[]
+  /** The lot whose bag it went into. */
+  readonly joinedInto: LotId | undefined
   readonly observations: readonly Observation[]
 }
 
@@ -80,6 +114,10 @@ export type FoodState = {
   readonly bottles: ReadonlyMap<BottleId, Bottle>
   readonly lots: ReadonlyMap<LotId, Lot>
   readonly fed: ReadonlyMap<FoodId, Fed>
+  readonly purchases: ReadonlyMap<PurchaseId, readonly PurchaseRecorded[]>
+  readonly orders: ReadonlyMap<FoodId, readonly FoodOrdered[]>
+  readonly ordering: readonly OrderingDescribed[]
+  readonly daysAway: readonly DaysAway[]
 }
 
 export const foodAt = ({ foods }: FoodState, food: FoodId, now: Moment): FoodDescribed | undefined =>
@@ -111,9 +149,14 @@ export const liquidLeft = (bottle: Bottle): Microlitres => Math.max(0, bottle.le
 /** What stays on the walls and will never be poured. */
 export const residueOf = (bottle: Bottle, food: FoodDescribed): Microlitres =>
   Math.round(bottle.lastSeen * food.residueShare) as Microlitres
-/** What can still be dosed or frozen. */
+/** A bottle that froze, and has not been let thaw. */
+export const isBlock = ({ frozeOn, thawedOn }: Bottle): boolean => frozeOn !== undefined && thawedOn === undefined
+
+/** What can still be dosed or frozen: of what is set aside, or a block of ice, nothing. */
 export const usableLiquid = (bottle: Bottle, food: FoodDescribed): Microlitres =>
-  (bottle.finished ? 0 : Math.max(0, bottle.left - residueOf(bottle, food))) as Microlitres
+  (bottle.finished || bottle.aside || isBlock(bottle)
+    ? 0
+    : Math.max(0, bottle.left - residueOf(bottle, food))) as Microlitres
 
 export type Opened = Pick<BottleRecorded, 'bottledOn' | 'receivedOn' | 'useBy'> & {
   readonly openedOn?: Day | undefined
@@ -140,8 +183,6 @@ export const lastGoodInFridge = (bottle: Opened, food: FoodDescribed): Day | und
 /** Months a food keeps when it went into the freezer after its last good day in the fridge. Our own judgement. */
 const lateFreezerMonths = 12
 
-export type Freezing = { readonly frozenOn: Day; readonly late: boolean }
-
 /** The last day frozen portions are good. Undefined where the food is promised no life in the freezer. */
 export const lastGoodFrozen = ({ frozenOn, late }: Freezing, food: FoodDescribed): Day | undefined => {
   if (!food.freezerLife) return undefined
@@ -149,7 +190,30 @@ export const lastGoodFrozen = ({ frozenOn, late }: Freezing, food: FoodDescribed
   return late ? earlier(whole, addMonths(frozenOn, lateFreezerMonths)) : whole
 }
 
-export const bottleLastGood = (bottle: Bottle, food: FoodDescribed): Day | undefined =>
-  lastGoodInFridge({ ...bottle.recorded, openedOn: bottle.openedOn }, food)
-export const lotLastGood = ({ made }: Lot, food: FoodDescribed): Day | undefined =>
-  lastGoodFrozen({ frozenOn: made.frozenOn, late: made.kind === 'portionsFrozen' && made.late }, food)
+/** Nights that what has thawed is good for beyond the day it was found. Common practice, no source. */
+const nightsThawed = 1
+
+/** Thawed food is good through the night after; what had less time than that keeps to it. */
+const onceThawed = (lastGood: Day | undefined, thawedOn: Day | undefined): Day | undefined => {
+  if (thawedOn === undefined) return lastGood
+  const soon = addDays(thawedOn, nightsThawed)
+  return lastGood === undefined ? soon : earlier(lastGood, soon)
+}
+
+/** In the fridge; as a block, in the freezer from the day it froze. */
+export const bottleLastGood = (bottle: Bottle, food: FoodDescribed): Day | undefined => {
+  const inFridge = lastGoodInFridge({ ...bottle.recorded, openedOn: bottle.openedOn }, food)
+  if (bottle.frozeOn === undefined) return inFridge
+  const late = inFridge !== undefined && bottle.frozeOn > inFridge
+  return onceThawed(lastGoodFrozen({ frozenOn: bottle.frozeOn, late }, food), bottle.thawedOn)
+}
+
+/** A bag with two freezings in it keeps as the one that goes first. */
+export const lotLastGood = ({ made, joined, meltedOn }: Lot, food: FoodDescribed): Day | undefined => {
+  let lastGood = lastGoodFrozen({ frozenOn: made.frozenOn, late: made.kind === 'portionsFrozen' && made.late }, food)
+  for (const part of joined) {
+    const its = lastGoodFrozen(part, food)
+    lastGood = lastGood && its ? earlier(lastGood, its) : (lastGood ?? its)
+  }
+  return onceThawed(lastGood, meltedOn)
+}

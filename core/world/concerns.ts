@@ -63,6 +63,17 @@ export const concerning = ({ plans, history }: World, tank: TankId): ((fact: Fac
       case 'portionsFound':
       case 'liquidMeasured':
       case 'liquidGone':
+      case 'freezerThawed':
+      case 'fridgeTroubled':
+      case 'bottleThawed':
+      case 'foodSmelled':
+      case 'foodSetAside':
+      case 'foodTakenBack':
+      case 'lotsJoined':
+      case 'purchaseRecorded':
+      case 'foodOrdered':
+      case 'orderingDescribed':
+      case 'daysAway':
       case 'phoneNamed':
       case 'questionSettled':
         return false

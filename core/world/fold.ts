@@ -87,6 +87,10 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'portionsOnHand':
       case 'foodRetired':
       case 'placeRetired':
+      case 'purchaseRecorded':
+      case 'foodOrdered':
+      case 'orderingDescribed':
+      case 'daysAway':
         return introduceFood(food, entry.id, entry.fact)
       case 'portionsMoved':
         parts.push({ id: entry.id, fact: entry.fact })
@@ -128,6 +132,10 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'placeRetired':
       case 'bottleRecorded':
       case 'portionsOnHand':
+      case 'purchaseRecorded':
+      case 'foodOrdered':
+      case 'orderingDescribed':
+      case 'daysAway':
         return
       case 'portionsFrozen':
       case 'bottleOpened':
@@ -144,6 +152,13 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'portionsGivenAway':
       case 'portionsFound':
       case 'liquidGone':
+      case 'freezerThawed':
+      case 'fridgeTroubled':
+      case 'bottleThawed':
+      case 'foodSmelled':
+      case 'foodSetAside':
+      case 'foodTakenBack':
+      case 'lotsJoined':
         return changeFood(food, id, fact)
       case 'phoneNamed':
         return gather(phones, fact.device, fact)

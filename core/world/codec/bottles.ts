@@ -1,10 +1,8 @@
 /** The shapes of what is recorded of bottles in the fridge. */
 import * as v from 'valibot'
 import type { BottleId, FoodId, PlaceId } from '../../basis/ids.ts'
-import { amount, bookAmount, day, id, list, maybe, measure, moment, oneOf, text, whole, yesOrNo } from './fields.ts'
-
-const currency = v.pipe(v.string(), v.regex(/^[A-Z]{3}$/))
-const price = v.union([v.literal('free'), v.looseObject({ minor: whole(0, 1_000_000_000), currency })])
+import { amount, bookAmount, day, id, list, maybe, measure, moment, oneOf, text, yesOrNo } from './fields.ts'
+import { price } from './price.ts'
 
 export const bottleRecorded = v.looseObject({
   kind: v.literal('bottleRecorded'),

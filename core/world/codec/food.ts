@@ -16,6 +16,18 @@ export const foodDescribed = v.looseObject({
   freezerLife: maybe(span),
   shakeHours: maybe(measure(10_000)),
   residueShare: share(0.2),
+  contents: maybe(
+    v.pipe(
+      v.looseObject({
+        dry: maybe(measure(2)),
+        cells: maybe(measure(1e13)),
+        cellPicograms: maybe(measure(1e6)),
+        nitrogen: maybe(share(0.2)),
+        phosphorus: maybe(share(0.1)),
+      }),
+      v.check(({ dry, cells }) => dry !== undefined || cells !== undefined),
+    ),
+  ),
 })
 
 export const placeDescribed = v.looseObject({

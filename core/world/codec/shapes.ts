@@ -3,16 +3,20 @@ import type * as v from 'valibot'
 import type { Fact, FactKind } from '../facts.ts'
 import * as book from './book.ts'
 import * as bottles from './bottles.ts'
+import * as buying from './buying.ts'
 import * as dosing from './dosing.ts'
 import * as food from './food.ts'
 import * as portions from './portions.ts'
 import * as tank from './tank.ts'
+import * as trouble from './trouble.ts'
 
 type Shapes = { readonly [Kind in FactKind]: v.GenericSchema<Extract<Fact, { kind: Kind }>> }
 export const shapes: Shapes = {
   ...tank,
   ...food,
   ...bottles,
+  ...trouble,
+  ...buying,
   ...portions,
   ...dosing,
   ...book,
