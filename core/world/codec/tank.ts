@@ -40,8 +40,13 @@ const knownForms = v.variant('form', [
 ])
 const forms: readonly unknown[] = knownForms.options.map(({ entries }) => entries.form.literal)
 /** A newer version's form must not cost this one the whole tank: it is read, and no volume follows from it (tank/facts.ts). */
+const newerForm = v.pipe(
+  v.string(),
+  v.regex(/^[A-Za-z]\w{0,99}$/),
+  v.check((form) => !forms.includes(form)),
+)
 const tankShape = v.custom<TankShape>(
-  (value) => v.is(knownForms, value) || (v.is(v.looseObject({ form: text }), value) && !forms.includes(value.form)),
+  (value) => v.is(knownForms, value) || v.is(v.looseObject({ form: newerForm }), value),
 )
 
 const exact = v.looseObject({
