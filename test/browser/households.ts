@@ -44,6 +44,7 @@ import { householdsLasts } from './householdsLasts.ts'
 import { householdsMoney } from './householdsMoney.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsTonight } from './householdsTonight.ts'
+import { householdsVolumes } from './householdsVolumes.ts'
 import { householdsWorth } from './householdsWorth.ts'
 
 const lab: readonly Fact[] = [
@@ -197,6 +198,7 @@ export const households = {
   ...householdsMoney,
   ...householdsMoved,
   ...householdsTonight,
+  ...householdsVolumes,
   ...householdsDiary,
   ...householdsWorth,
   ...householdsLasts,

@@ -117,6 +117,8 @@ export const states: readonly State[] = [
   { name: 'a tank', household: 'trays', route: '/water/tank/longgallery' },
   { name: 'a plan', household: 'trays', route: '/water/plan/longgallery' },
   { name: 'a plan without food', household: 'tankOnly', route: '/water/plan/longgallery' },
+  { name: 'water, a measured tank', household: 'measuredTank', route: '/water', unfolded: true },
+  { name: 'a tank, measured outside', household: 'measuredTank', route: '/water/tank/longgallery', unfolded: true },
   { name: 'diary, nothing', household: 'empty', route: '/diary' },
   { name: 'diary', household: 'crossedOut', route: '/diary' },
   { name: 'diary, logged twice', household: 'loggedTwice', route: '/diary' },
