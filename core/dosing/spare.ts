@@ -8,6 +8,7 @@ import type { Moment } from '../basis/zones.ts'
 import type { FoodState } from '../food/state.ts'
 import type { TankState } from '../tank/state.ts'
 import { nightsUntil } from './due.ts'
+import type { PlanMade } from './facts.ts'
 import { lasts } from './lasts.ts'
 import { orderingAt } from './ordering.ts'
 import { afterwards, type Source, servings, sourcesOf } from './serve.ts'
@@ -51,13 +52,14 @@ export const spareOf = (state: State, food: FoodId, today: Day, now: Moment): Sp
     .filter((source) => source.from === 'portions')
     .filter(({ lot, lastGood }) => (lastGood ?? today) >= today && state.lots.get(lot)?.meltedOn === undefined)
     .map((source) => ({ ...source, unused: Math.min(source.left, unused.get(source.lot) ?? 0) }))
-  const inOrder = giveable.toSorted(
-    (a, b) => Number(b.unused > 0) - Number(a.unused > 0) || -byText(a.lastGood ?? '9', b.lastGood ?? '9'),
-  )
-  const goal = metBefore(state, food, sources, until, now)
+  const byKeeping = giveable.toSorted((a, b) => -byText(a.lastGood ?? '9', b.lastGood ?? '9'))
+  // Sorting keeps what keeps longest first among them.
+  const inOrder = byKeeping.toSorted((a, b) => Number(b.unused > 0) - Number(a.unused > 0))
+  const doses = dosesBefore(state, food, until, now)
+  const goal = metBy(doses, sources)
   const given = new Map<LotId, number>()
   const isEnough = (lot: LotId, count: number): boolean => {
-    const met = metBefore(state, food, without(sources, new Map(given).set(lot, count)), until, now)
+    const met = metBy(doses, without(sources, new Map(given).set(lot, count)))
     return goal !== undefined && met !== undefined && met >= goal
   }
   const give = (lot: LotId, most: number) => {
@@ -68,7 +70,13 @@ export const spareOf = (state: State, food: FoodId, today: Day, now: Moment): Sp
     )
   }
   for (const { lot, unused: most } of inOrder) give(lot, most)
-  if (!short) for (const { lot, left } of inOrder) give(lot, left)
+  if (!short) {
+    for (const { lot, left } of byKeeping) give(lot, left)
+    // Two sizes of one age change places by their numbers, and then one more may be no loss where one was before.
+    const oneMore = () =>
+      byKeeping.find(({ lot, left }) => (given.get(lot) ?? 0) < left && isEnough(lot, (given.get(lot) ?? 0) + 1))
+    for (let found = oneMore(); found; found = oneMore()) given.set(found.lot, (given.get(found.lot) ?? 0) + 1)
+  }
   return {
     lots: inOrder.flatMap(({ lot, each, unused: spoils }) => {
       const count = given.get(lot) ?? 0
@@ -79,22 +87,18 @@ export const spareOf = (state: State, food: FoodId, today: Day, now: Moment): Sp
   }
 }
 
-/**
- * Microlitres of what the plans ask for that is met on the due nights before a day; undefined where a night finds nothing.
- * The same rounds as how long the food lasts, not walked beyond that day.
- */
-const metBefore = (
-  state: State,
-  food: FoodId,
-  stock: readonly Source[],
-  until: Day,
-  now: Moment,
-): number | undefined => {
-  const doses = plansAt(state, now)
+type Dose = { readonly night: Day; readonly plan: PlanMade }
+
+/** The same rounds as how long the food lasts, not walked beyond that day. */
+const dosesBefore = (state: State, food: FoodId, until: Day, now: Moment): readonly Dose[] =>
+  plansAt(state, now)
     .filter((plan) => plan.food === food)
     .flatMap((plan) => nightsUntil(state, plan, addDays(until, -1), now).map((night) => ({ night, plan })))
     // Of one night, in the order Tonight lists them: sorting keeps it.
     .sort((a, b) => byText(a.night, b.night))
+
+/** Microlitres of what the plans ask for that a stock gives; undefined where a night finds nothing. */
+const metBy = (doses: readonly Dose[], stock: readonly Source[]): number | undefined => {
   let sources = stock
   let met = 0
   for (const { night, plan } of doses) {
