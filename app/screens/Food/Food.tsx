@@ -17,6 +17,7 @@ import { lastsSentence, wastedWords } from '../../words/food.ts'
 import { type Reading, useReading } from '../useReading.ts'
 import { FoodKinds } from './FoodKinds.tsx'
 import { ForTheBin } from './ForTheBin.tsx'
+import { OrderLines } from './order/OrderLines.tsx'
 import { ShelfSection } from './ShelfSection.tsx'
 import { UsedUp } from './UsedUp.tsx'
 
@@ -55,6 +56,7 @@ export const Food = () => {
       margin={foods.length + past.length > 0 && <FoodKinds foods={foods} past={past} />}
     >
       {said.map(({ food, wasted }) => wasted && <Notice key={food.food}>{wasted}</Notice>)}
+      <OrderLines foods={foods} reading={reading} />
       {nothing ? (
         <Empty says="Put a bottle on record, or the portions you have, and this page says until when there is enough.">
           <WaysOn />
@@ -79,5 +81,6 @@ const WaysOn = () => (
     <a href="#/food/lot/new">I already have frozen portions</a>
     <a href="#/food/kind/new">A new food</a>
     <a href="#/food/place/new">Another door</a>
+    <a href="#/food/order">Ordering, and what can be given away</a>
   </nav>
 )
