@@ -21,7 +21,7 @@ const lab = [
 ]
 const plan = planOf({ first: '2026-11-25', amount: 1 })
 
-/** Eleven portions: the first night without is 17 December, and with nine days and five the day to order 3 December. */
+/** A portion every other night from 25 November; nine days for an order to come and five to spare. */
 const running = (portions = 11): Book => {
   const book = given(lab, plan, onHand({ portions, each: 1, frozen: '2026-10-01' }))
   book.does(() => describeOrdering({ leadDays: 9, cushionDays: 5 }, at('2026-11-01 12:00')))
