@@ -24,18 +24,18 @@ import { useReading } from '../../useReading.ts'
 import { NotHere } from '../NotHere.tsx'
 import { handOn } from './handOn.ts'
 
-type Fields = { readonly volume: string; readonly unit: WaterUnit | null; readonly sure: boolean }
+type Fields = { readonly volume: string; readonly unit: WaterUnit | undefined; readonly sure: boolean }
 
 export const FriendCard = ({ id }: { readonly id: LotId }) => {
   const reading = useReading()
   const { world, now, today } = reading
-  const { fields, change } = useDraft<Fields>(`card/${id}`, { volume: '', unit: null, sure: false })
+  const { fields, change } = useDraft<Fields>(`card/${id}`, { volume: '', unit: undefined, sure: false })
   const lot = world.lots.get(id)
   const food = lot && foodAt(world, lot.made.food, now)
   if (!lot || !food) return <NotHere title="A card" says="These portions are not on record." />
   const { each } = lot.made
   const lastGood = lotLastGood(lot, food)
-  const read = readWater(fields.volume, fields.unit ?? undefined, fields.sure)
+  const read = readWater(fields.volume, fields.unit, fields.sure)
   const water = read.ok ? read.value : undefined
   const dose = water && friendDose(each, food.band, water)
   const about = lot.made.kind === 'portionsOnHand' && lot.made.about
@@ -59,7 +59,7 @@ export const FriendCard = ({ id }: { readonly id: LotId }) => {
         onChange={(volume) => change({ volume, sure: false })}
         unitLabel="Unit"
         units={waterUnitOptions}
-        unit={fields.unit}
+        unit={fields.unit ?? null}
         onUnit={(unit) => change({ unit })}
         error={wrong?.why === 'unitUnknown' || wrong?.why === 'vast' ? undefined : said}
         unitError={wrong?.why === 'unitUnknown' ? said : undefined}
