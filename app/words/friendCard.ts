@@ -74,7 +74,7 @@ export const cardLines = ({ food, each, lastGood, about, water: given, dose }: C
         ]
       : [`${toMillilitres(low)} to ${millilitres(high)} for ${water(per)}, ${night}.`]),
     lastGood
-      ? `Good ${about ? 'about ' : ''}until ${weekday(lastGood)}, ${dayInFull(lastGood)}, kept frozen at −18 °C or colder.`
+      ? `Good until ${about ? 'about ' : ''}${weekday(lastGood)}, ${dayInFull(lastGood)}, kept frozen at −18 °C or colder.`
       : 'Kept frozen at −18 °C or colder. Nobody promises how long it keeps.',
     'What has thawed is never frozen again.',
     ...(food.sort === 'freshNonViable' ? ['It feeds, and cannot grow: no culture can be begun with it.'] : []),

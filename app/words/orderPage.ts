@@ -22,7 +22,9 @@ export const awayWords = ({ from, to }: Away, today: Day): string =>
 const untimelyWords = (untimely: Untimely, today: Day): string => {
   switch (untimely.is) {
     case 'weekend':
-      return 'that, or a day late, is a weekend'
+      return 'that is a weekend'
+    case 'beforeWeekend':
+      return 'a day late it would lie over the weekend'
     case 'away':
       return untimely.from === untimely.to
         ? `nobody is at home on ${dayWords(untimely.from, today)}`
@@ -60,11 +62,9 @@ const amountWords = (lots: Spare['lots']): string => {
 }
 
 export const spareWords = ({ lots, until, short }: Spare, today: Day): string => {
-  if (lots.length === 0)
-    return short
-      ? `Nothing to give away: the food ends before an order would come.`
-      : `Nothing to give away: all of it may be needed until ${dayWords(until, today)}.`
-  if (short) return `You can give away ${amountWords(lots)}: they would go unused. All the rest is needed.`
+  if (lots.length === 0) return 'Nothing to give away: all of it is needed until an order can come.'
+  if (short)
+    return `You can give away ${amountWords(lots)}: they would go unused. All the rest is needed until an order can come.`
   return `You can give away ${amountWords(lots)} and never run short: what stays is enough until ${dayWords(until, today)}, and an order made today would have come.`
 }
 

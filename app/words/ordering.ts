@@ -16,15 +16,21 @@ import { dayWords, weekday } from './dates.ts'
 export const dayNamed = (day: Day, today: Day): string => `${weekday(day)}, ${dayWords(day, today)}`
 
 /** A date, and the same one on every day: once it has passed, "now" comes before it. */
+const byWords = (name: string, day: Day, today: Day): string =>
+  day >= today
+    ? `Order ${name} by ${dayNamed(day, today)}`
+    : `Order ${name} now: the day for it was ${dayNamed(day, today)}`
+
+/** With what it rests on. */
 export const orderByWords = (
   name: string,
   { day, bareNight }: { readonly day: Day; readonly bareNight: Day },
   today: Day,
 ): string => {
+  const by = byWords(name, day, today)
   const bare = `the first night without food is ${dayWords(bareNight, today)}.`
-  if (day >= today) return `Order ${name} by ${dayNamed(day, today)}: ${bare}`
-  const was = `Order ${name} now: the day for it was ${dayNamed(day, today)}`
-  return bareNight >= today ? `${was}, and ${bare}` : `${was}, and nothing is left for a dose.`
+  if (day >= today) return `${by}: ${bare}`
+  return bareNight >= today ? `${by}, and ${bare}` : `${by}, and nothing is left for a dose.`
 }
 export const hasItComeWords = (name: string, comes: Day, today: Day): string =>
   `Has ${name} come? It was to come on ${dayNamed(comes, today)}.`
@@ -34,6 +40,8 @@ export const orderedWords = (name: string, { comes, about }: Ordered, today: Day
 type At = { readonly now: Moment; readonly today: Day; readonly lasting?: Lasts | undefined }
 export type OrderLine = {
   readonly says: string
+  /** The same without the first night without food, where that stands above it. */
+  readonly short: string
   /** Something is to be done today. */
   readonly due: boolean
 }
@@ -43,8 +51,12 @@ export const orderLine = (world: World, food: FoodId, { now, today, lasting }: A
   const name = foodAt(world, food, now)?.name
   if (name === undefined) return undefined
   const ordered = orderedOf(world, food, today, now)
-  if (ordered?.late) return { says: hasItComeWords(name, ordered.comes, today), due: true }
-  if (ordered) return { says: orderedWords(name, ordered, today), due: false }
+  if (ordered) {
+    const { late, comes } = ordered
+    const says = late ? hasItComeWords(name, comes, today) : orderedWords(name, ordered, today)
+    return { says, short: says, due: late }
+  }
   const by = orderBy(world, food, now, lasting)
-  return by && { says: orderByWords(name, by, today), due: by.day <= today }
+  if (!by) return undefined
+  return { says: orderByWords(name, by, today), short: `${byWords(name, by.day, today)}.`, due: by.day <= today }
 }

@@ -14,9 +14,11 @@ export const longAway = 4
 /** How far a better day is looked for. Our own judgement. */
 const searchDays = 30
 
+/** `weekend`: it would come on one. `beforeWeekend`: a day late it would lie over one. */
 export type Untimely =
-  /** It would come, or a day late lie, on a Saturday or a Sunday. */
-  { readonly is: 'weekend' } | ({ readonly is: 'away' } & Away) | ({ readonly is: 'tripSoon' } & Away)
+  | { readonly is: 'weekend' | 'beforeWeekend' }
+  | ({ readonly is: 'away' } & Away)
+  | ({ readonly is: 'tripSoon' } & Away)
 
 export type Arrival = {
   readonly orderedOn: Day
@@ -62,7 +64,8 @@ export const arrivalOf = ({ orderedOn, leadDays, away, today, latest }: ArrivalA
 const untimelyOf = (comes: Day, away: readonly Away[]): readonly Untimely[] => {
   const late = addDays(comes, slipDays)
   const found: Untimely[] = []
-  if (isWeekend(comes) || isWeekend(late)) found.push({ is: 'weekend' })
+  if (isWeekend(comes)) found.push({ is: 'weekend' })
+  else if (isWeekend(late)) found.push({ is: 'beforeWeekend' })
   for (const { from, to } of away) {
     if (comes <= to && late >= from) found.push({ is: 'away', from, to })
     else if (isTrip({ from, to }) && from > late && daysBetween(comes, from) <= tripNights)
@@ -72,7 +75,7 @@ const untimelyOf = (comes: Day, away: readonly Away[]): readonly Untimely[] => {
 }
 
 /** 1970 began on a Thursday. */
-const isWeekend = (day: Day): boolean => dayNumber(day) % 7 === 2 || dayNumber(day) % 7 === 3
+const isWeekend = (day: Day): boolean => [2, 3].includes(((dayNumber(day) % 7) + 7) % 7)
 /** A night away at least: one day without anybody at the door is no trip. */
 const isTrip = ({ from, to }: Away): boolean => to > from
 

@@ -194,11 +194,11 @@ test('her own days move the day to order by; what is no number of days is asked 
   if (!lead || !spare) throw new Error('no fields')
   await userEvent.clear(lead)
   await userEvent.clear(spare)
-  await userEvent.click(screen.getByRole('button', { name: 'So it is here' }))
+  await userEvent.click(screen.getByRole('button', { name: 'Save these days' }))
   expect(await screen.findAllByText('How many days? A guess will do.')).toHaveLength(2)
   await userEvent.type(lead, '20')
   await userEvent.type(spare, '0')
-  await userEvent.click(screen.getByRole('button', { name: 'So it is here' }))
+  await userEvent.click(screen.getByRole('button', { name: 'Save these days' }))
   await screen.findByText(/^Noted: 20 days for an order to come/, {}, patient)
   expect(answer()).toMatch(/by Sunday, 13 December/)
   await userEvent.click(screen.getByRole('button', { name: 'Undo' }))
@@ -264,7 +264,7 @@ test('the words for arrivals, for what is to spare and for the card', () => {
     plain(arrivalWords(arrivalOf({ orderedOn: day(on), leadDays: 9, away, today }), today))
   expect(ask('2026-11-16')).toBe('Ordered today, it would come about Wednesday, 25 November: a good day.')
   expect(ask('2026-11-18')).toBe(
-    'Ordered on 18 November, it would come about Friday, 27 November, but that, or a day late, is a weekend. Better to order on Tuesday, 17 November, or on Saturday, 21 November.',
+    'Ordered on 18 November, it would come about Friday, 27 November, but a day late it would lie over the weekend. Better to order on Tuesday, 17 November, or on Saturday, 21 November.',
   )
   const none = spareOf(
     given(lab, planOf({ first: '2026-11-25', amount: 1 })).world(),
@@ -272,7 +272,7 @@ test('the words for arrivals, for what is to spare and for the card', () => {
     day('2026-11-25'),
     evening,
   )
-  expect(plain(spareWords(none, today))).toBe('Nothing to give away: the food ends before an order would come.')
+  expect(plain(spareWords(none, today))).toBe('Nothing to give away: all of it is needed until an order can come.')
   const [food] = foodOf(greenFood, { name: 'Green food' })
   if (food?.kind !== 'foodDescribed') throw new Error('no food')
   const water = usGal(200)

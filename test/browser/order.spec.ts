@@ -20,8 +20,8 @@ test('the day to order is one day on Tonight, at the food and on its page; once 
     'Order Green food now: the day for it was Monday, 23 November, and the first night without food is 7 December.'
   await expect(said(page, order)).toBeVisible()
   await go(page, '/food')
-  await expect(said(page, order)).toBeVisible()
-  await page.getByRole('link', { name: 'Ordering', exact: true }).click()
+  await expect(said(page, 'Order Green food now: the day for it was Monday, 23 November.')).toBeVisible()
+  await page.getByRole('link', { name: 'Ordering, and what can be given away' }).click()
   await expect(answer(page)).toHaveText(new RegExp(order.replace(/ /g, '\\s')))
 
   await fold(page, 'I have ordered it')
@@ -64,7 +64,7 @@ test('days away are minded, and the day to order by does not move for them', asy
   await expect(page.getByRole('note').first()).toContainText(/nobody is at home from 13\sDecember/)
   await page.getByRole('button', { name: /^Cross out.*Sunday, 13/ }).click()
   await expect(said(page, 'Crossed out: somebody is at home.')).toBeVisible()
-  await expect(page.getByRole('note').first()).toContainText(/is a weekend\. Better to order on/)
+  await expect(page.getByRole('note').first()).toContainText(/that is a weekend\. Better to order on/)
   await expect(answer(page)).toHaveText(by)
 })
 

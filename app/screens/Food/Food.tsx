@@ -81,6 +81,5 @@ const WaysOn = () => (
     <a href="#/food/lot/new">I already have frozen portions</a>
     <a href="#/food/kind/new">A new food</a>
     <a href="#/food/place/new">Another door</a>
-    <a href="#/food/order">Ordering, and what can be given away</a>
   </nav>
 )

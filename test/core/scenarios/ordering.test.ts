@@ -182,7 +182,7 @@ describe('a parcel', () => {
     // Wednesday, 18 November and nine days: Friday the 27th.
     expect(ask('2026-11-18')).toMatchObject({
       comes: '2026-11-27',
-      untimely: [{ is: 'weekend' }],
+      untimely: [{ is: 'beforeWeekend' }],
       earlier: '2026-11-17',
       later: '2026-11-21',
     })

@@ -6,7 +6,7 @@ import { Form } from '../../../parts/Form.tsx'
 import { MoreExact } from '../../../parts/MoreExact.tsx'
 import { useDraft } from '../../../state/useDraft.ts'
 import { dayEcho } from '../../../words/dates.ts'
-import { dayNamed, hasItComeWords, orderedWords } from '../../../words/ordering.ts'
+import { dayNamed } from '../../../words/ordering.ts'
 import { noted } from '../../../words/orderPage.ts'
 import { hereIn, useReading } from '../../useReading.ts'
 import type { OrderDone } from './Said.tsx'
@@ -27,10 +27,7 @@ export const HasItCome = ({ food, ordered, onDone }: Props) => {
   }
   return (
     <>
-      <p>
-        {late ? hasItComeWords(food.name, comes, today) : orderedWords(food.name, ordered, today)} Ordered on{' '}
-        {dayNamed(order.on, today)}.
-      </p>
+      <p>Ordered on {dayNamed(order.on, today)}.</p>
       <Actions>
         <ButtonLink href="#/food/bottle/new" kind={late ? 'primary' : 'quiet'}>
           It has come: log the bottle

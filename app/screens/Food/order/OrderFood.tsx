@@ -30,7 +30,8 @@ export const OrderFood = ({ food, ordered, onDone }: OrderFoodProps) => {
   const by = orderBy(world, food.food, now)
   return (
     <>
-      {by ? <p>{orderWhyWords(by, today)}</p> : <p>No plan feeds it to a tank, so there is no day to order by.</p>}
+      {!by && !ordered && <p>No plan feeds it to a tank, so there is no day to order by.</p>}
+      {by && !ordered && <p>{orderWhyWords(by, today)}</p>}
       {ordered ? (
         <>
           <Unattended food={food} comes={ordered.comes} reading={reading} />

@@ -6,15 +6,15 @@ import type { Reading } from '../../useReading.ts'
 type OrderLinesProps = { readonly foods: readonly FoodDescribed[]; readonly reading: Reading }
 
 export const OrderLines = ({ foods, reading }: OrderLinesProps) => {
-  const lines = foods.flatMap(({ food }) => orderLine(reading.world, food, reading)?.says ?? [])
-  if (lines.length === 0) return null
+  const lines = foods.flatMap(({ food }) => orderLine(reading.world, food, reading)?.short ?? [])
+  if (foods.length === 0) return null
   return (
     <section aria-label="Ordering">
       {lines.map((says) => (
         <p key={says}>{says}</p>
       ))}
       <a className="kind-link" href="#/food/order">
-        Ordering
+        Ordering, and what can be given away
       </a>
     </section>
   )

@@ -76,7 +76,7 @@ const TakesForm = ({ ordering: { leadDays, cushionDays }, onDone }: TakesFormPro
       <Wrong act={act} />
       <Actions>
         <Button kind="quiet" submit waiting={act.busy}>
-          So it is here
+          Save these days
         </Button>
       </Actions>
     </Form>
