@@ -43,6 +43,7 @@ import { householdsLamps } from './householdsLamps.ts'
 import { householdsLasts } from './householdsLasts.ts'
 import { householdsMoney } from './householdsMoney.ts'
 import { householdsMoved } from './householdsMoved.ts'
+import { householdsOrder } from './householdsOrder.ts'
 import { householdsTonight } from './householdsTonight.ts'
 import { householdsVolumes } from './householdsVolumes.ts'
 import { householdsWorth } from './householdsWorth.ts'
@@ -197,6 +198,7 @@ export const households = {
   ...householdsLamps,
   ...householdsMoney,
   ...householdsMoved,
+  ...householdsOrder,
   ...householdsTonight,
   ...householdsVolumes,
   ...householdsDiary,

@@ -90,6 +90,11 @@ export const states: readonly State[] = [
   { name: 'portions of a food not on record', household: 'foodCrossedOut', route: '/food/lot/redclip' },
   { name: 'a bottle of a food not on record', household: 'foodCrossedOut', route: bottle, unfolded: true },
   { name: 'trays, touched and cut', household: 'wellsTouched', route: '/food/lot/blueclip', unfolded: true },
+  { name: 'ordering', household: 'toOrder', route: '/food/order', unfolded: true },
+  { name: 'ordering, it is late', household: 'orderLate', route: '/food/order', unfolded: true },
+  { name: 'ordering, long names', household: 'longNames', route: '/food/order' },
+  { name: 'a card for a friend', household: 'toOrder', route: '/food/lot/blueclip/card' },
+  { name: 'tonight, something to order', household: 'orderNow', route: '/' },
   { name: 'a door', household: 'partMoved', route: '/food/place/kitchenfreezer' },
   {
     name: 'a door, nothing behind it',

@@ -18,6 +18,7 @@ import { type Reading, useReading } from '../useReading.ts'
 import { FoodKinds } from './FoodKinds.tsx'
 import { ForTheBin } from './ForTheBin.tsx'
 import { planPath } from './lasts/planPath.ts'
+import { OrderLines } from './order/OrderLines.tsx'
 import { ShelfSection } from './ShelfSection.tsx'
 import { UsedUp } from './UsedUp.tsx'
 
@@ -67,6 +68,7 @@ export const Food = () => {
         </nav>
       )}
       {said.map(({ food, wasted }) => wasted && <Notice key={food.food}>{wasted}</Notice>)}
+      <OrderLines foods={foods} reading={reading} />
       {nothing ? (
         <Empty says="Put a bottle on record, or the portions you have, and this page says until when there is enough.">
           <WaysOn />

@@ -11,6 +11,8 @@ import { Freeze } from './Freeze.tsx'
 import { KindForm } from './KindForm.tsx'
 import { LotCard } from './LotCard.tsx'
 import { LotNew } from './LotNew.tsx'
+import { FriendCard } from './order/FriendCard.tsx'
+import { OrderPage } from './order/OrderPage.tsx'
 import { PlaceCard } from './PlaceCard.tsx'
 
 const Worth = lazy(async () => ({ default: (await loadPart(() => import('./worth/rooms.tsx'))).WorthRoutes }))
@@ -26,7 +28,9 @@ export const FoodRoutes = () => (
     <Route path="/food/offers" component={Worth} />
     <Route path="/food/bottle/:id/closing" component={Money} />
     <Route<{ id: BottleId }> path="/food/bottle/:id">{({ id }) => <BottleCard key={id} id={id} />}</Route>
+    <Route path="/food/order" component={OrderPage} />
     <Route path="/food/lot/new" component={LotNew} />
+    <Route<{ id: LotId }> path="/food/lot/:id/card">{({ id }) => <FriendCard key={id} id={id} />}</Route>
     <Route<{ id: LotId }> path="/food/lot/:id">{({ id }) => <LotCard key={id} id={id} />}</Route>
     <Route<{ id: PlaceId | 'new' }> path="/food/place/:id">{({ id }) => <PlaceCard key={id} id={id} />}</Route>
     <Route<{ id: FoodId }> path="/food/kind/:id">{({ id }) => <KindForm key={id} id={id} />}</Route>

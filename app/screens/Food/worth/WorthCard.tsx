@@ -3,15 +3,15 @@ import './worth.css'
 import { type ReactNode, useDeferredValue } from 'react'
 import {
   type Bottle,
+  bottleCost,
   bottleLastGood,
   type Cost,
-  costPerDose,
   costTimes,
+  doseCost,
   type Day,
   dosesPerYear,
   doseToFreeze,
   type FoodDescribed,
-  lostOf,
   plansAt,
 } from '../../../../core/index.ts'
 import { ButtonLink } from '../../../parts/Actions.tsx'
@@ -21,6 +21,7 @@ import { cost } from '../../../words/money.ts'
 import { millilitres } from '../../../words/numbers.ts'
 import { freshWords, ifNotWords, madeWords, openedOnTheWay, unusedWords, yearWords } from '../../../words/worth.ts'
 import { useReading } from '../../useReading.ts'
+import { useAccounts } from '../useAccounts.ts'
 import { DaySlider } from './DaySlider.tsx'
 import { useChosenDay, type Worth } from './useWorth.ts'
 import { WorthMore } from './WorthMore.tsx'
@@ -55,7 +56,8 @@ const WhatThen = ({ bottle, food, worth: { freezing, each }, day }: WorthCardPro
   const { dose } = doseToFreeze(world, food.food, now)
   const frozen = food.freezerLife ? freezing.ifFrozenOn(day) : undefined
   const unused = frozen?.wasted ?? freezing.ifNot.wasted
-  const paid = costPerDose(bottle, food, dose, lostOf(world, bottle) + unused)
+  const account = useAccounts().get(bottle.id)
+  const paid = account ? doseCost(world, account, dose, { now, today, unused }) : 'notKnown'
   const planned = plansAt(world, now).some((plan) => plan.food === food.food)
   const year = planned ? yearWords(costTimes(paid, dosesPerYear(world, food.food, now, dose))) : undefined
   const facts: readonly Fact[] = [
@@ -80,14 +82,15 @@ const WhatThen = ({ bottle, food, worth: { freezing, each }, day }: WorthCardPro
         ]),
     {
       term: `A dose of ${millilitres(dose)} costs`,
-      fact: costSaid(paid, bottle),
+      fact: costSaid(paid, bottleCost(world, bottle, now), bottle),
       note: year,
     },
   ]
   return <Facts facts={facts} />
 }
 
-const costSaid = (paid: Cost, { id, recorded }: Bottle): ReactNode => {
+/** Not known for want of a price, or because not one dose comes of it. */
+const costSaid = (paid: Cost, whole: Cost, { id }: Bottle): ReactNode => {
   if (paid !== 'notKnown') return cost(paid)
-  return recorded.price === undefined ? <a href={`#/food/bottle/${id}`}>price not known</a> : 'not one is used'
+  return whole === 'notKnown' ? <a href={`#/food/bottle/${id}`}>price not known</a> : 'not one is used'
 }
