@@ -66,7 +66,7 @@ export const fridgeVerdicts = (
   })
 }
 
-export type LetThawRefusal = { readonly why: 'noSuchBottle' | 'notFrozen' }
+export type LetThawRefusal = { readonly why: 'noSuchBottle' } | { readonly why: 'notFrozen' }
 
 /** A block is let thaw, today: good that night and the next, and never frozen again. */
 export const letThaw = (

@@ -14,7 +14,8 @@ export type JoinAsked = {
   readonly sure?: boolean
 }
 export type JoinRefusal =
-  | { readonly why: 'noSuchLot' | 'sameBag' | 'otherFood' | 'otherSize' | 'nothingToJoin' }
+  | { readonly why: 'noSuchLot' }
+  | { readonly why: 'sameBag' | 'otherFood' | 'otherSize' | 'nothingToJoin' }
   /** Set aside or thawed, one of them and not the other. */
   | { readonly why: 'spoilsTheBag' }
 

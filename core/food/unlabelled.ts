@@ -35,7 +35,8 @@ export type UnlabelledAsked = {
 }
 export type UnlabelledRefusal =
   | PortionsRefusal
-  | { readonly why: 'noSuchLot' | 'whichFreezing' }
+  | { readonly why: 'noSuchLot' }
+  | { readonly why: 'whichFreezing' }
   /** More than the bag they are said to be counted in has by the book. */
   | { readonly why: 'moreThanBagHas'; readonly left: number }
 

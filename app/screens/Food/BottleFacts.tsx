@@ -17,6 +17,7 @@ import { dayInFull } from '../../words/dates.ts'
 import { costWords, lifeWords, printedWords } from '../../words/food.ts'
 import { placeName } from '../../words/names.ts'
 import { bottleUnits, capital, millilitres, number, price } from '../../words/numbers.ts'
+import { sniffWords } from '../../words/trouble.ts'
 import { useReading } from '../useReading.ts'
 
 type BottleFactsProps = {
@@ -40,7 +41,8 @@ const why = (bottle: Bottle, food: FoodDescribed, lastGood: Day | undefined): st
 }
 
 export const BottleFacts = ({ bottle, food, lastGood, status, onPrice }: BottleFactsProps) => {
-  const { world, now } = useReading()
+  const reading = useReading()
+  const { world, now } = reading
   const { recorded, openedOn } = bottle
   const { value, unit } = recorded.size
   const usable = usableLiquid(bottle, food)
@@ -53,6 +55,9 @@ export const BottleFacts = ({ bottle, food, lastGood, status, onPrice }: BottleF
     ) : typeof cost === 'object' ? (
       costWords(cost)
     ) : undefined
+  const first = bottle.smelled.find(({ found }) => found === 'first')
+  const last = bottle.smelled.findLast(({ found }) => found !== 'first')
+  const sniffs = [first, last].filter((sniff) => sniff !== undefined)
   const facts: readonly Fact[] = [
     { term: 'Left', fact: `${recorded.about ? 'about ' : ''}${millilitres(liquidLeft(bottle))}` },
     {
@@ -74,6 +79,10 @@ export const BottleFacts = ({ bottle, food, lastGood, status, onPrice }: BottleF
       fact: onDay(lastGood),
       note: [`${status}.`, why(bottle, food, lastGood)].filter(Boolean).join(' '),
     },
+    ...sniffs.map(({ found, ...sniff }) => ({
+      term: found === 'first' ? 'Its first sniff' : 'Last smelt at',
+      fact: sniffWords({ found, ...sniff }, reading),
+    })),
     { term: 'Price', fact: price(recorded.price), note: priceNote },
     { term: 'Frozen so far', fact: millilitres(bottle.frozen) },
     { term: 'Fed so far', fact: millilitres(bottle.fed) },

@@ -1,7 +1,10 @@
 /** Everything under #/food, in one part of the app. */
 
+import { lazy, Suspense } from 'react'
 import { Route, Switch } from 'wouter'
 import type { BottleId, FoodId, LotId, PlaceId } from '../../../core/index.ts'
+import { Loading } from '../../parts/Loading.tsx'
+import { loadPart } from '../../state/leave.ts'
 import { BottleCard } from './BottleCard.tsx'
 import { BottleNew } from './BottleNew.tsx'
 import { Food } from './Food.tsx'
@@ -11,9 +14,29 @@ import { LotCard } from './LotCard.tsx'
 import { LotNew } from './LotNew.tsx'
 import { PlaceCard } from './PlaceCard.tsx'
 
+// What goes wrong goes wrong seldom.
+const Trouble = lazy(async () => ({
+  default: (await loadPart(() => import('./trouble/rooms.tsx'))).TroubleRoutes,
+}))
+const inTrouble = [
+  '/food/wrong',
+  '/food/too-much/:plan?',
+  '/food/place/:id/thaw',
+  '/food/bottle/:id/smell',
+  '/food/lot/:id/smell',
+  '/food/lot/unlabelled',
+]
+
 // A key each: one card gives way to the next without keeping what was said or typed about the first.
 export const FoodRoutes = () => (
   <Switch>
+    {inTrouble.map((path) => (
+      <Route key={path} path={path}>
+        <Suspense fallback={<Loading says="One moment …" />}>
+          <Trouble />
+        </Suspense>
+      </Route>
+    ))}
     <Route path="/food/bottle/new" component={BottleNew} />
     <Route<{ id: BottleId }> path="/food/bottle/:id/freeze">{({ id }) => <Freeze key={id} id={id} />}</Route>
     <Route<{ id: BottleId }> path="/food/bottle/:id">{({ id }) => <BottleCard key={id} id={id} />}</Route>
