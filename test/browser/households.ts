@@ -42,6 +42,7 @@ import { householdsDiary } from './householdsDiary.ts'
 import { householdsLamps } from './householdsLamps.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsTonight } from './householdsTonight.ts'
+import { householdsTrouble } from './householdsTrouble.ts'
 
 const lab: readonly Fact[] = [
   ...tankOf(longGallery, usGal(200), { name: 'Long Gallery' }),
@@ -193,6 +194,7 @@ export const households = {
   ...householdsLamps,
   ...householdsMoved,
   ...householdsTonight,
+  ...householdsTrouble,
   ...householdsDiary,
 } satisfies Record<string, () => readonly Held[]>
 export type Household = keyof typeof households
