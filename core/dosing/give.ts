@@ -236,7 +236,7 @@ export type DoseMarks = {
   /** Days past its last good day. */
   readonly past: number | undefined
   /** It was set aside, and given all the same. */
-  readonly aside: boolean
+  readonly aside: true | undefined
 }
 
 /** What an entry bears visibly: an amount above the range, food past its day. Judged by the tank and food of its time. */
@@ -254,7 +254,7 @@ export const doseMarks = (state: State, fact: DoseGiven | DoseGivenOffPlan | Dos
     for (const { night } of fact.served)
       if (lastGood !== undefined && lastGood < night) past = Math.max(past ?? 0, daysBetween(lastGood, night))
   }
-  return { above, past, aside: fact.fromAside ?? false }
+  return { above, past, aside: fact.fromAside }
 }
 
 /** The plan a tank has for a food, for whoever shares a portion or puts a wrong tank right. */
