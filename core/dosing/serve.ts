@@ -5,7 +5,16 @@ import type { Day } from '../basis/days.ts'
 import type { BottleId, FoodId, LotId } from '../basis/ids.ts'
 import { stepsWithin } from '../basis/numbers.ts'
 import type { Moment } from '../basis/zones.ts'
-import { bottleLastGood, type FoodState, foodAt, lastGoodInFridge, lotLastGood, usableLiquid } from '../food/state.ts'
+import {
+  type Bottle,
+  bottleLastGood,
+  type FoodState,
+  foodAt,
+  type Lot,
+  lastGoodInFridge,
+  lotLastGood,
+  usableLiquid,
+} from '../food/state.ts'
 import { quietRatio } from './band.ts'
 import type { Taken } from './facts.ts'
 
@@ -29,11 +38,23 @@ export type Source = Common &
   )
 
 /** Everything of a food that has anything left, past its day or not. What is set aside is not among it. */
-export const sourcesOf = (state: FoodState, food: FoodId, now: Moment): readonly Source[] => {
+export const sourcesOf = (state: FoodState, food: FoodId, now: Moment): readonly Source[] =>
+  allOf(state, food, now, (thing) => thing.aside === undefined)
+
+/** What is set aside of a food, for whoever has taken it all the same: it is never proposed. */
+export const asideSources = (state: FoodState, food: FoodId, now: Moment): readonly Source[] =>
+  allOf(state, food, now, (thing) => thing.aside !== undefined)
+
+const allOf = (
+  state: FoodState,
+  food: FoodId,
+  now: Moment,
+  wanted: (thing: Bottle | Lot) => boolean,
+): readonly Source[] => {
   const described = foodAt(state, food, now)
   if (!described) return []
   const portions = [...state.lots.values()].flatMap((lot): Source[] =>
-    lot.made.food === food && lot.left > 0 && !lot.aside
+    lot.made.food === food && lot.left > 0 && wanted(lot)
       ? [
           {
             from: 'portions',
@@ -47,8 +68,10 @@ export const sourcesOf = (state: FoodState, food: FoodId, now: Moment): readonly
       : [],
   )
   const bottles = [...state.bottles.values()].flatMap((bottle): Source[] => {
-    const left = usableLiquid(bottle, described)
-    if (bottle.recorded.food !== food || left <= 0) return []
+    const left = bottle.aside
+      ? usableLiquid({ ...bottle, aside: undefined }, described)
+      : usableLiquid(bottle, described)
+    if (bottle.recorded.food !== food || left <= 0 || !wanted(bottle)) return []
     return [
       {
         from: 'bottle',

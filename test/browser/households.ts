@@ -45,6 +45,7 @@ import { householdsMoney } from './householdsMoney.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsOrder } from './householdsOrder.ts'
 import { householdsTonight } from './householdsTonight.ts'
+import { householdsTrouble } from './householdsTrouble.ts'
 import { householdsVolumes } from './householdsVolumes.ts'
 import { householdsWorth } from './householdsWorth.ts'
 
@@ -201,6 +202,7 @@ export const households = {
   ...householdsOrder,
   ...householdsTonight,
   ...householdsVolumes,
+  ...householdsTrouble,
   ...householdsDiary,
   ...householdsWorth,
   ...householdsLasts,

@@ -168,6 +168,12 @@ export const states: readonly State[] = [
     route: '/water',
     time: '2026-10-23T19:30:00Z',
   },
+  { name: 'food, in doubt', household: 'inDoubt', route: '/food' },
+  { name: 'a freezer that thawed', household: 'twoBags', route: '/food/place/kitchenfreezer/thaw', unfolded: true },
+  { name: 'a fridge that was not right', household: 'inDoubt', route: '/food/place/kitchenfridge/thaw' },
+  { name: 'a bottle that smells off', household: 'inDoubt', route: '/food/bottle/bottle1/smell' },
+  { name: 'far too much', household: 'knockedIn', route: '/food/too-much/greenplan' },
+  { name: 'a bag without its label', household: 'twoBags', route: '/food/lot/unlabelled' },
   { name: 'this phone, a month without a backup', household: 'trays', route: '/phone', time: '2027-01-13T20:30:00Z' },
 ]
 

@@ -7,6 +7,7 @@ import {
   freezingWindow,
   isClosed,
   keeping,
+  keptIn,
   mostPerWell,
   usableLiquid,
   usualWell,
@@ -17,6 +18,7 @@ import { Section } from '../../parts/Section.tsx'
 import { freezingHeadline } from '../../words/food.ts'
 import { bottleName, keepingWords } from '../../words/names.ts'
 import { capital } from '../../words/numbers.ts'
+import { bottleDoubt } from '../../words/trouble.ts'
 import { useReading } from '../useReading.ts'
 import { BottleActs } from './BottleActs.tsx'
 import { BottleCorrect } from './BottleCorrect.tsx'
@@ -41,11 +43,14 @@ export const BottleCard = ({ id }: { readonly id: BottleId }) => {
   const lastGood = bottleLastGood(bottle, food)
   const makes = wouldMake(world, bottle, mostPerWell(usualWell), now)
   const headline = empty ? undefined : freezingHeadline(freezingWindow(bottle, food, today), usable, makes, today)
-  const status = capital(keepingWords(keeping(lastGood, today, 'fridge'), lastGood, reading))
+  const status = capital(keepingWords(keeping(lastGood, today, keptIn(bottle)), lastGood, reading))
+  const doubt = bottleDoubt(bottle, reading)
   return (
     <Page
       title={capital(bottleName(world, id, now))}
-      answer={empty ? 'This bottle is finished.' : (headline ?? `${status}.`)}
+      answer={
+        empty ? 'This bottle is finished.' : (headline ?? (doubt ? `${capital(doubt)}. ${status}.` : `${status}.`))
+      }
     >
       <div>
         <output className="said">{said}</output>

@@ -8,6 +8,7 @@ import {
   lasts,
   type OnHand,
   onHand,
+  type Source,
   stock,
 } from '../../../core/index.ts'
 import { Empty } from '../../parts/Empty.tsx'
@@ -19,15 +20,19 @@ import { FoodKinds } from './FoodKinds.tsx'
 import { ForTheBin } from './ForTheBin.tsx'
 import { planPath } from './lasts/planPath.ts'
 import { OrderLines } from './order/OrderLines.tsx'
+import { SetAside } from './SetAside.tsx'
 import { ShelfSection } from './ShelfSection.tsx'
+import { type Spare, spareIn } from './spare.ts'
 import { UsedUp } from './UsedUp.tsx'
+
+const isSpare = (source: Source, spare: Spare): boolean => source.from === 'portions' && spare.has(source.lot)
 
 const has = ({ portions, liquid }: OnHand): boolean => portions.length > 0 || liquid > 0
 
 /** A food with nothing behind any door and no plan has nothing to say. */
-const answers = ({ world, now, today }: Reading, foods: readonly FoodDescribed[]) =>
+const answers = ({ world, now, today }: Reading, foods: readonly FoodDescribed[], spare: Spare) =>
   foods.flatMap((food) => {
-    const there = onHand(stock(world, now, today), food.food, today)
+    const there = onHand(stock(world, now, today), food.food, today, spare)
     const last = lasts(world, food.food, now)
     if (!last && !has(there)) return []
     return [
@@ -35,7 +40,15 @@ const answers = ({ world, now, today }: Reading, foods: readonly FoodDescribed[]
         food,
         last,
         says: lastsSentence(food, there, last, today),
-        wasted: last && wastedWords(last.wasted, world, now, today),
+        // What has thawed is told where it is set aside.
+        wasted:
+          last &&
+          wastedWords(
+            last.wasted.filter((source) => !isSpare(source, spare)),
+            world,
+            now,
+            today,
+          ),
       },
     ]
   })
@@ -48,7 +61,8 @@ export const Food = () => {
   const past = [...world.foods.keys()].flatMap((id) =>
     foodRetired(world, id, now) ? (foodAt(world, id, now) ?? []) : [],
   )
-  const said = answers(reading, [...foods, ...past])
+  const spare = spareIn(reading)
+  const said = answers(reading, [...foods, ...past], spare)
   const shelves = stock(world, now, today)
   const nothing = world.bottles.size === 0 && world.lots.size === 0
   return (
@@ -76,9 +90,10 @@ export const Food = () => {
       ) : (
         <>
           {shelves.map((shelf) => (
-            <ShelfSection key={shelf.place?.place ?? ''} shelf={shelf} reading={reading} />
+            <ShelfSection key={shelf.place?.place ?? ''} shelf={shelf} spare={spare} reading={reading} />
           ))}
-          <ForTheBin shelves={shelves} reading={reading} />
+          <SetAside shelves={shelves} spare={spare} reading={reading} />
+          <ForTheBin shelves={shelves} spare={spare} reading={reading} />
           <WaysOn />
           <UsedUp reading={reading} />
           <LookingBack />
@@ -103,5 +118,6 @@ const LookingBack = () => (
   <nav className="ways" aria-label="Looking back">
     <a href="#/food/finished">Finished bottles</a>
     <a href="#/food/year">The year in figures</a>
+    <a href="#/food/wrong">Something went wrong</a>
   </nav>
 )

@@ -5,7 +5,9 @@ import { portions } from '../../words/numbers.ts'
 import { CountAgain } from './CountAgain.tsx'
 import { CountDeed } from './CountDeed.tsx'
 import { GiveAway } from './GiveAway.tsx'
+import { JoinBag } from './JoinBag.tsx'
 import { LotMove } from './LotMove.tsx'
+import { ThingInDoubt } from './ThingInDoubt.tsx'
 import { placed } from './useAct.ts'
 
 /** What was done, in words, and where a touch can take it back, what was written for it. */
@@ -85,6 +87,8 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
         <>
           <GiveAway lot={lot} onDone={onDone} />
           <LotMove lot={lot} onDone={onDone} />
+          <JoinBag lot={lot} onDone={onDone} />
+          <ThingInDoubt it={lot} onDone={onDone} />
         </>
       )}
     </section>

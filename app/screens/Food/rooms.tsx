@@ -1,8 +1,9 @@
 /** Everything under #/food, in one part of the app. */
 
-import { lazy } from 'react'
-import { Route, Switch } from 'wouter'
-import type { BottleId, FoodId, LotId, PlaceId } from '../../../core/index.ts'
+import { lazy, lazy, Suspense } from 'react'
+import { Route, Route, Switch, Switch } from 'wouter'
+import type { BottleId, BottleId, FoodId, FoodId, LotId, LotId, PlaceId, PlaceId } from '../../../core/index.ts'
+import { Loading } from '../../parts/Loading.tsx'
 import { loadPart } from '../../state/leave.ts'
 import { BottleCard } from './BottleCard.tsx'
 import { BottleNew } from './BottleNew.tsx'
@@ -18,10 +19,29 @@ import { PlaceCard } from './PlaceCard.tsx'
 const Worth = lazy(async () => ({ default: (await loadPart(() => import('./worth/rooms.tsx'))).WorthRoutes }))
 const Money = lazy(async () => ({ default: (await loadPart(() => import('./money/rooms.tsx'))).MoneyRoutes }))
 const HowLong = lazy(async () => ({ default: (await loadPart(() => import('./lasts/HowLong.tsx'))).HowLong }))
+// What goes wrong goes wrong seldom.
+const Trouble = lazy(async () => ({
+  default: (await loadPart(() => import('./trouble/rooms.tsx'))).TroubleRoutes,
+}))
+const inTrouble = [
+  '/food/wrong',
+  '/food/too-much/:plan?',
+  '/food/place/:id/thaw',
+  '/food/bottle/:id/smell',
+  '/food/lot/:id/smell',
+  '/food/lot/unlabelled',
+]
 
 // A key each: one card gives way to the next without keeping what was said or typed about the first.
 export const FoodRoutes = () => (
   <Switch>
+    {inTrouble.map((path) => (
+      <Route key={path} path={path}>
+        <Suspense fallback={<Loading says="One moment …" />}>
+          <Trouble />
+        </Suspense>
+      </Route>
+    ))}
     <Route path="/food/bottle/new" component={BottleNew} />
     <Route<{ id: BottleId }> path="/food/bottle/:id/freeze">{({ id }) => <Freeze key={id} id={id} />}</Route>
     <Route path="/food/bottle/:id/worth" component={Worth} />
