@@ -41,6 +41,7 @@ import {
 import { householdsDiary } from './householdsDiary.ts'
 import { householdsLamps } from './householdsLamps.ts'
 import { householdsMoved } from './householdsMoved.ts'
+import { householdsPaper } from './householdsPaper.ts'
 import { householdsTonight } from './householdsTonight.ts'
 
 const lab: readonly Fact[] = [
@@ -192,6 +193,7 @@ export const households = {
   longNames: () => longNames().entries(),
   ...householdsLamps,
   ...householdsMoved,
+  ...householdsPaper,
   ...householdsTonight,
   ...householdsDiary,
 } satisfies Record<string, () => readonly Held[]>

@@ -66,6 +66,7 @@ export const Food = () => {
           ))}
           <ForTheBin shelves={shelves} reading={reading} />
           <WaysOn />
+          <OnPaper />
           <UsedUp reading={reading} />
         </>
       )}
@@ -79,5 +80,12 @@ const WaysOn = () => (
     <a href="#/food/lot/new">I already have frozen portions</a>
     <a href="#/food/kind/new">A new food</a>
     <a href="#/food/place/new">Another door</a>
+  </nav>
+)
+
+const OnPaper = () => (
+  <nav className="ways" aria-label="On paper">
+    <a href="#/food/labels">Labels for the bags</a>
+    <a href="#/food/paper">A month on paper</a>
   </nav>
 )

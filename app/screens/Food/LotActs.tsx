@@ -6,6 +6,7 @@ import { CountAgain } from './CountAgain.tsx'
 import { CountDeed } from './CountDeed.tsx'
 import { GiveAway } from './GiveAway.tsx'
 import { LotMove } from './LotMove.tsx'
+import { TicksDeed } from './TicksDeed.tsx'
 import { placed } from './useAct.ts'
 
 /** What was done, in words, and where a touch can take it back, what was written for it. */
@@ -18,6 +19,7 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
   return (
     <section aria-label="What to do with them">
       <CountAgain lot={lot} onDone={onDone} />
+      {left > 0 && <TicksDeed lot={lot} onDone={onDone} />}
       {left > 0 && (
         <>
           <CountDeed
