@@ -44,6 +44,7 @@ import { householdsLasts } from './householdsLasts.ts'
 import { householdsMoney } from './householdsMoney.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsOrder } from './householdsOrder.ts'
+import { householdsPaper } from './householdsPaper.ts'
 import { householdsTonight } from './householdsTonight.ts'
 import { householdsTrouble } from './householdsTrouble.ts'
 import { householdsVolumes } from './householdsVolumes.ts'
@@ -200,6 +201,7 @@ export const households = {
   ...householdsMoney,
   ...householdsMoved,
   ...householdsOrder,
+  ...householdsPaper,
   ...householdsTonight,
   ...householdsVolumes,
   ...householdsTrouble,

@@ -95,6 +95,7 @@ export const Food = () => {
           <SetAside shelves={shelves} spare={spare} reading={reading} />
           <ForTheBin shelves={shelves} spare={spare} reading={reading} />
           <WaysOn />
+          <OnPaper />
           <UsedUp reading={reading} />
           <LookingBack />
         </>
@@ -119,5 +120,12 @@ const LookingBack = () => (
     <a href="#/food/finished">Finished bottles</a>
     <a href="#/food/year">The year in figures</a>
     <a href="#/food/wrong">Something went wrong</a>
+  </nav>
+)
+
+const OnPaper = () => (
+  <nav className="ways" aria-label="On paper">
+    <a href="#/food/labels">Labels for the bags</a>
+    <a href="#/food/paper">A month on paper</a>
   </nav>
 )

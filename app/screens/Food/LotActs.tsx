@@ -8,6 +8,7 @@ import { GiveAway } from './GiveAway.tsx'
 import { JoinBag } from './JoinBag.tsx'
 import { LotMove } from './LotMove.tsx'
 import { ThingInDoubt } from './ThingInDoubt.tsx'
+import { TicksDeed } from './TicksDeed.tsx'
 import { placed } from './useAct.ts'
 
 /** What was done, in words, and where a touch can take it back, what was written for it. */
@@ -20,6 +21,7 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
   return (
     <section aria-label="What to do with them">
       <CountAgain lot={lot} onDone={onDone} />
+      {left > 0 && <TicksDeed lot={lot} onDone={onDone} />}
       {left > 0 && (
         <>
           <CountDeed

@@ -107,6 +107,11 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
         <Facts facts={facts} />
         <MoreExact label="What to write on the bag">
           <BagLabel label={{ mark, food, each, frozenOn, about, lastGood }} />
+          {left > 0 && (
+            <a className="kind-link" href={`#/food/labels/${id}`}>
+              A label with squares to tick
+            </a>
+          )}
         </MoreExact>
         <Notice kind="caution">What has thawed is not frozen again. It may go to another tank the same night.</Notice>
       </Section>

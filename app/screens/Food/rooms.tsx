@@ -1,8 +1,8 @@
 /** Everything under #/food, in one part of the app. */
 
-import { lazy, lazy, Suspense } from 'react'
-import { Route, Route, Switch, Switch } from 'wouter'
-import type { BottleId, BottleId, FoodId, FoodId, LotId, LotId, PlaceId, PlaceId } from '../../../core/index.ts'
+import { lazy, lazy, lazy, Suspense, Suspense } from 'react'
+import { Route, Route, Switch, Switch, Route, Switch } from 'wouter'
+import type { BottleId, BottleId, FoodId, FoodId, LotId, LotId, PlaceId, PlaceId, BottleId, FoodId, LotId, PlaceId } from '../../../core/index.ts'
 import { Loading } from '../../parts/Loading.tsx'
 import { loadPart } from '../../state/leave.ts'
 import { BottleCard } from './BottleCard.tsx'
@@ -31,6 +31,14 @@ const inTrouble = [
   '/food/lot/:id/smell',
   '/food/lot/unlabelled',
 ]
+// Paper is seldom wanted, and then at a desk.
+const Paper = lazy(async () => ({ default: (await loadPart(() => import('./paper/rooms.tsx'))).PaperRoutes }))
+
+const OnPaper = () => (
+  <Suspense fallback={<Loading says="One moment …" />}>
+    <Paper />
+  </Suspense>
+)
 
 // A key each: one card gives way to the next without keeping what was said or typed about the first.
 export const FoodRoutes = () => (
@@ -60,6 +68,8 @@ export const FoodRoutes = () => (
     <Route<{ id?: FoodId; month?: string }> path="/food/lasts/:id?/:month?">
       {({ id, month }) => <HowLong id={id} month={month} />}
     </Route>
+    <Route path="/food/labels/*?" component={OnPaper} />
+    <Route path="/food/paper" component={OnPaper} />
     <Route component={Food} />
   </Switch>
 )
