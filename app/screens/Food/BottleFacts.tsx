@@ -12,7 +12,7 @@ import { type Fact, Facts } from '../../parts/Facts.tsx'
 import { dayInFull } from '../../words/dates.ts'
 import { lifeWords, printedWords } from '../../words/food.ts'
 import { placeName } from '../../words/names.ts'
-import { bottleUnits, bottleUnits, capital, capital, millilitres, millilitres, number, number, price } from '../../words/numbers.ts'
+import { bottleUnits, capital, millilitres, number } from '../../words/numbers.ts'
 import { sniffWords } from '../../words/trouble.ts'
 import { useReading } from '../useReading.ts'
 import { priceFact } from './priceFact.tsx'
@@ -46,14 +46,6 @@ export const BottleFacts = ({ bottle, food, lastGood, status, onPrice }: BottleF
   const { value, unit } = recorded.size
   const usable = usableLiquid(bottle, food)
   const { amount } = lastGood ? plannedUntil(world, food.food, lastGood, now) : { amount: 0 }
-  const { dose } = doseToFreeze(world, food.food, now)
-  const cost = costPerDose(bottle, food, dose, lostOf(world, bottle))
-  const priceNote =
-    recorded.price === undefined ? (
-      <LinkButton onAct={onPrice}>Add its price</LinkButton>
-    ) : typeof cost === 'object' ? (
-      costWords(cost)
-    ) : undefined
   const first = bottle.smelled.find(({ found }) => found === 'first')
   const last = bottle.smelled.findLast(({ found }) => found !== 'first')
   const sniffs = [first, last].filter((sniff) => sniff !== undefined)
@@ -83,7 +75,6 @@ export const BottleFacts = ({ bottle, food, lastGood, status, onPrice }: BottleF
       term: found === 'first' ? 'Its first sniff' : 'Last smelt at',
       fact: sniffWords({ found, ...sniff }, reading),
     })),
-    { term: 'Price', fact: price(recorded.price), note: priceNote },
     { term: 'Frozen so far', fact: millilitres(bottle.frozen) },
     { term: 'Fed so far', fact: millilitres(bottle.fed) },
     ...(bottle.gone > 0 ? [{ term: 'Spilt or thrown away', fact: millilitres(bottle.gone) }] : []),

@@ -1,8 +1,8 @@
 /** Everything under #/food, in one part of the app. */
 
-import { lazy, lazy, lazy, Suspense, Suspense } from 'react'
-import { Route, Route, Switch, Switch, Route, Switch } from 'wouter'
-import type { BottleId, BottleId, FoodId, FoodId, LotId, LotId, PlaceId, PlaceId, BottleId, FoodId, LotId, PlaceId } from '../../../core/index.ts'
+import { lazy, Suspense } from 'react'
+import { Route, Switch } from 'wouter'
+import type { BottleId, FoodId, LotId, PlaceId } from '../../../core/index.ts'
 import { Loading } from '../../parts/Loading.tsx'
 import { loadPart } from '../../state/leave.ts'
 import { BottleCard } from './BottleCard.tsx'

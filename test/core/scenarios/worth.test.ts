@@ -4,16 +4,16 @@
  */
 import { describe, expect, test } from 'vitest'
 import {
+  bottleAccounts,
   costEach,
-  costPerDose,
   costTimes,
   type Day,
   day,
   describeFood,
+  doseCost,
   dosesPerYear,
   foodAt,
   freezingAhead,
-  lostOf,
   newFood,
   type OfferAsked,
   offerAhead,
@@ -179,8 +179,8 @@ describe('bottles she thinks of buying, every other night a millilitre', () => {
       plan,
       bottleOf({ holds: 120, received: '2027-01-05', opened: '2027-01-05', price }),
     ).world()
-    const bottle = world.bottles.get(firstBottle)
-    expect(bottle && costPerDose(bottle, foodIn(world), mL(1), lostOf(world, bottle))).toEqual(costEach(price, 116))
+    const account = bottleAccounts(world).get(firstBottle)
+    expect(account && doseCost(world, account, mL(1), { now, today: day('2027-01-05') })).toEqual(costEach(price, 116))
   })
 
   test('41 portions at home are used first, and these begin 82 nights later', () => {
