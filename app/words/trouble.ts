@@ -62,15 +62,22 @@ export const spareWords = (left: number, spare: number): string => {
 }
 
 /** What a bag comes to, before it is saved. */
-export const verdictWords = ({ left, is, after }: ThawVerdict, on: Day, spare: number, { today }: Reading): string => {
+export const verdictWords = (
+  { lot, left, is, after }: ThawVerdict,
+  on: Day,
+  spare: number,
+  { today }: Reading,
+): string => {
   const many = capital(portions(left))
+  const still = lot.aside ? ' Set aside as before.' : ''
   switch (is) {
     case 'stays':
-      return `${many} ${left === 1 ? 'stays' : 'stay'}, a little softer${after ? `: good until ${dayWords(after, today)}, as before` : ''}.`
+      return `${many} ${left === 1 ? 'stays' : 'stay'}, a little softer${after ? `: good until ${dayWords(after, today)}, as before` : ''}.${still}`
     case 'twoNights':
       return [
         `${many}, ${after ? nightsWords(on, after, today) : 'good for two nights'}, and not frozen again.`,
         spareWords(left, spare),
+        still.trim(),
       ]
         .filter(Boolean)
         .join(' ')

@@ -24,6 +24,8 @@ type Common = {
   readonly lastGood: Day | undefined
   /** Frozen or opened on, to prefer the older of two. */
   readonly since: Day | undefined
+  /** It has thawed once: two nights, and none after them. */
+  readonly thawed?: true
 }
 export type Source = Common &
   (
@@ -63,6 +65,7 @@ const allOf = (
             left: lot.left,
             lastGood: lotLastGood(lot, described),
             since: lot.made.frozenOn,
+            ...(lot.meltedOn ? { thawed: true as const } : {}),
           },
         ]
       : [],
@@ -81,6 +84,7 @@ const allOf = (
         lastGood: bottleLastGood(bottle, described),
         lastGoodIfOpened: (night) => lastGoodInFridge({ ...bottle.recorded, openedOn: night }, described),
         since: bottle.openedOn ?? bottle.recorded.receivedOn,
+        ...(bottle.thawedOn ? { thawed: true as const } : {}),
       },
     ]
   })
@@ -136,10 +140,13 @@ export const servingFrom = (source: Source, amount: Microlitres): Serving | unde
 /** The lot or bottle it comes from. */
 export const comesFrom = (what: Source | Taken): LotId | BottleId => (what.from === 'portions' ? what.lot : what.bottle)
 
-/** What is past its last good day in a night, for whoever takes it by hand: it is never proposed. Least far past first. */
+/**
+ * What is past its last good day in a night, for whoever takes it by hand: it is never proposed. Least far past first. What
+ * has thawed is not among it: it has no usual time to be a little past.
+ */
 export const pastServings = (sources: readonly Source[], amount: Microlitres, night: Day): readonly Serving[] =>
   sources
-    .filter(({ lastGood }) => lastGood !== undefined && lastGood < night)
+    .filter(({ lastGood, thawed }) => lastGood !== undefined && lastGood < night && !thawed)
     .sort((a, b) => byText(b.lastGood ?? '', a.lastGood ?? '') || byText(comesFrom(a), comesFrom(b)))
     .flatMap((source) => servingFrom(source, amount) ?? [])
 

@@ -63,7 +63,7 @@ const itemsOf = (shelves: readonly Shelf[], spare: Spare, reading: Reading): rea
       const past = keeping.is === 'past' ? [keepingWords(keeping, lastGood, reading)] : []
       const why = lot.aside
         ? asideWords(lot.aside, reading)
-        : `${lot.meltedOn ? thawedWords(lot.meltedOn, today) : ''}; for the bin or for feeding a culture`
+        : `${lot.meltedOn ? thawedWords(lot.meltedOn, today) : ''}: for the bin or for feeding a culture`
       return [
         {
           id: lot.id,
@@ -102,7 +102,7 @@ export const SetAside = ({ shelves, spare, reading }: SetAsideProps) => {
     if (written) setSaid({ says, written, wasFirst: false })
   }
   return (
-    <Section title="Set aside">
+    <Section title="Set aside or thawed">
       <p className="shelf-facts">Taken for no dose and counted in no figure. Left here, nothing happens to it.</p>
       <SaidAndUndo
         said={said}
@@ -116,7 +116,6 @@ export const SetAside = ({ shelves, spare, reading }: SetAsideProps) => {
         {items.map(({ id, name, href, amount, says, back, bin }) => (
           <Line
             key={id}
-            end={amount}
             below={
               <Actions>
                 {back && (
@@ -143,7 +142,9 @@ export const SetAside = ({ shelves, spare, reading }: SetAsideProps) => {
               {name}
             </a>
             <br />
-            <span className="shelf-facts">{capital(says.join(', '))}.</span>
+            <span className="shelf-facts">
+              {capital(amount)}, {says.join(', ')}.
+            </span>
           </Line>
         ))}
       </Lines>

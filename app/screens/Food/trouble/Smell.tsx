@@ -21,7 +21,7 @@ import { Section } from '../../../parts/Section.tsx'
 import { useDraft } from '../../../state/useDraft.ts'
 import { bottleName, lotName, tankName } from '../../../words/names.ts'
 import { capital, millilitres, portions } from '../../../words/numbers.ts'
-import { asideWords, offSigns, sniffOptions, sniffWords, strongIsNormal, tracedWords } from '../../../words/trouble.ts'
+import { asideWords, sniffOptions, sniffWords, strongIsNormal, tracedWords } from '../../../words/trouble.ts'
 import { Unfinished } from '../../Unfinished.tsx'
 import { type Reading, useReading } from '../../useReading.ts'
 import { NotHere } from '../NotHere.tsx'
@@ -87,8 +87,8 @@ export const Smell = ({ thing }: { readonly thing: FoodThing }) => {
           onUndone={() => setSaid(undefined)}
         />
         {it.aside && <p>{capital(asideWords(it.aside, reading))}.</p>}
-        {last && last !== first && <p>Last time: {sniffWords(last, reading)}</p>}
-        <p className="shelf-facts">{first ? `What would be off: ${offSigns}` : strongIsNormal}</p>
+        {last && last !== first && it.aside?.because !== 'smell' && <p>Last time: {sniffWords(last, reading)}</p>}
+        {!first && <p className="shelf-facts">{strongIsNormal}</p>}
       </div>
       <Form onSend={save}>
         <Unfinished {...reading} since={restoredFrom} onFresh={() => void clear()} />
