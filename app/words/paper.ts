@@ -88,13 +88,16 @@ export const labelsAnswer = (chosen: number, bags: number): string => {
   return chosen === 1 ? 'A label for one bag.' : `Labels for ${inWords(chosen)} bags.`
 }
 
-/** "between 2 and 12 June"; "on the night of 4 June" for one. */
+/** "between 2 and 12 June"; "on Friday night, 4 June" or "last night" for one. */
 const betweenWords = (nights: readonly Day[], tonight: Day): string | undefined => {
   const sorted = [...nights].sort()
   const [from] = sorted
   const to = sorted.at(-1)
   if (from === undefined || to === undefined) return undefined
-  if (from === to) return nightFrom(from, tonight)
+  if (from === to) {
+    const night = nightFrom(from, tonight)
+    return night.includes('day night') ? `on ${night}` : night
+  }
   const sameMonth = from.slice(0, 7) === to.slice(0, 7)
   return `between ${sameMonth ? Number(from.slice(8)) : dayOfMonth(from)} and ${dayOfMonth(to)}`
 }

@@ -214,13 +214,15 @@ test('law: told in two parts it comes to the same as told at once', () => {
           return asked.ok
         }
         const [atOnce, inTwo] = [begun(), begun()]
-        tell(atOnce, second)
+        const told = tell(atOnce, second)
         const both = tell(inTwo, first)
         if (tell(inTwo, second) && both) hard += 1
         const [whole, parts] = [atOnce.world(), inTwo.world()]
         expect(parts.lots.get(blueClip)?.left).toBe(whole.lots.get(blueClip)?.left)
         expect(parts.lots.get(blueClip)?.fed).toBe(whole.lots.get(blueClip)?.fed)
         expect(parts.fed.get(greenFood)).toEqual(whole.fed.get(greenFood))
+        // A square without a tick is a portion in the bag.
+        if (told) expect(whole.lots.get(blueClip)?.left).toBe(40 - second)
         // No square comes or goes by telling of it.
         expect(squares(parts)).toEqual(squares(whole))
         expect(squares(parts).all).toBe(40)

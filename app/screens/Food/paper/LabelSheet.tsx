@@ -21,7 +21,7 @@ import { TicksForm } from './TicksForm.tsx'
 const few = 6
 
 type Fields = {
-  /** Only what she touched: a new bag is chosen by itself. */
+  /** Only what is not as it would be by itself: a new bag is chosen, and one that has passed its day no longer is. */
   readonly touched: Readonly<Record<LotId, boolean>>
   readonly way: 'print' | 'hand'
   readonly ticksOf: string
@@ -39,15 +39,20 @@ const bagName = ({ lot, warnings }: BagToLabel, bags: readonly BagToLabel[], { w
 export const LabelSheet = ({ only }: { readonly only?: LotId | undefined }) => {
   const reading = useReading()
   const { world, now, today } = reading
-  const first: Fields = { touched: {}, way: 'print', ticksOf: '' }
+  const first: Fields = { touched: {}, way: 'print', ticksOf: only ?? '' }
   const { fields, change } = useDraft(only ? `labels/${only}` : 'labels', first)
   const [said, setSaid] = useState<SaidDone>()
   const bags = bagsToLabel(world, now, today)
-  const isChosen = ({ lot, warnings }: BagToLabel): boolean =>
-    fields.touched[lot.id] ?? (only === undefined ? warnings.length === 0 : lot.id === only)
+  const byItself = ({ lot, warnings }: BagToLabel): boolean =>
+    only === undefined ? warnings.length === 0 : lot.id === only
+  const isChosen = (bag: BagToLabel): boolean => fields.touched[bag.lot.id] ?? byItself(bag)
   const chosen = bags.filter(isChosen)
   const touch = (wanted: (bag: BagToLabel) => boolean) =>
-    change({ touched: Object.fromEntries(bags.map((bag) => [bag.lot.id, wanted(bag)])) })
+    change({
+      touched: Object.fromEntries(
+        bags.filter((bag) => wanted(bag) !== byItself(bag)).map((bag) => [bag.lot.id, wanted(bag)]),
+      ),
+    })
   const ticksOf = bags.find(({ lot }) => lot.id === fields.ticksOf) ?? (bags.length === 1 ? bags[0] : undefined)
   const choose = (
     <>
