@@ -13,9 +13,8 @@ export const useShown = (food: FoodId, bareNight: Day | undefined, world: World)
   const visit = useRef<LastsShown>(undefined)
   useEffect(() => {
     if (bareNight === undefined) return
-    let left = false
+    // Kept even if she has left by then: what was on the glass was shown.
     void deviceRead.then(() => {
-      if (left) return
       const all = matter('lastsShown')
       const kept = all?.[food]
       visit.current ??= kept?.now.bareNight === bareNight ? kept.before : kept?.now
@@ -25,9 +24,6 @@ export const useShown = (food: FoodId, bareNight: Day | undefined, world: World)
       // A disk that cannot keep it tells the reasons once more next time.
       void setMatter('lastsShown', { ...all, [food]: { now, ...(visit.current && { before: visit.current }) } })
     })
-    return () => {
-      left = true
-    }
   }, [food, bareNight, world])
   return before
 }
