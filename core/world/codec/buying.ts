@@ -12,13 +12,16 @@ export const purchaseRecorded = v.looseObject({
   paid: maybe(price),
   postage: maybe(price),
   things: list(
-    v.looseObject({
-      bottle: maybe(id<BottleId>()),
-      what: maybe(text),
-      count: maybe(count),
-      share: maybe(price),
-      alone: maybe(price),
-    }),
+    v.pipe(
+      v.looseObject({
+        bottle: maybe(id<BottleId>()),
+        what: maybe(text),
+        count: maybe(count),
+        share: maybe(price),
+        alone: maybe(price),
+      }),
+      v.check(({ bottle, what }) => bottle !== undefined || what !== undefined),
+    ),
   ),
 })
 export const foodOrdered = v.looseObject({

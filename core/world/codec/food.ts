@@ -17,13 +17,16 @@ export const foodDescribed = v.looseObject({
   shakeHours: maybe(measure(10_000)),
   residueShare: share(0.2),
   contents: maybe(
-    v.looseObject({
-      dry: maybe(measure(2)),
-      cells: maybe(measure(1e13)),
-      cellPicograms: maybe(measure(1e6)),
-      nitrogen: maybe(share(0.2)),
-      phosphorus: maybe(share(0.1)),
-    }),
+    v.pipe(
+      v.looseObject({
+        dry: maybe(measure(2)),
+        cells: maybe(measure(1e13)),
+        cellPicograms: maybe(measure(1e6)),
+        nitrogen: maybe(share(0.2)),
+        phosphorus: maybe(share(0.1)),
+      }),
+      v.check(({ dry, cells }) => dry !== undefined || cells !== undefined),
+    ),
   ),
 })
 

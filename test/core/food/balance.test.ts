@@ -27,6 +27,13 @@ type Change = { readonly fed: number; readonly gone: number; readonly found: num
 /** What one entry does to a lot. Counted nights are told by the count itself: what the book lacked was fed. */
 const changeOf = ({ id, fact }: Entry<Fact>, lot: LotId, { lots }: World): Change => {
   const none = { fed: 0, gone: 0, found: 0, moved: 0 }
+  if (fact.kind === 'lotsJoined') {
+    const [from, into] = [lots.get(fact.from), lots.get(fact.into)]
+    // Of two sizes they stay two lots, and a bag does not go into itself.
+    if (!from || !into || from === into || from.made.each !== into.made.each) return none
+    if (fact.from === lot) return { ...none, moved: fact.count }
+    return fact.into === lot ? { ...none, found: fact.count } : none
+  }
   if (fact.kind === 'doseGiven' || fact.kind === 'doseGivenOffPlan') return { ...none, fed: countOf(fact.taken, lot) }
   if (fact.kind === 'portionsGone' && fact.lot === lot) return { ...none, gone: fact.count }
   if (fact.kind === 'portionsGivenAway' && fact.lot === lot) return { ...none, gone: fact.count }

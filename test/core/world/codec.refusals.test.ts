@@ -10,7 +10,13 @@ const id = stamp('001767225600000-000-kitchen')
 
 /** What a person writes freely, whatever the kind; and where only one kind lets her. */
 const free = new Set(['name', 'why', 'mark', 'question'])
-const freeIn: ReadonlySet<string> = new Set(['portionsGivenAway to', 'noteWritten text', 'clashNoted theirs'])
+const freeIn: ReadonlySet<string> = new Set([
+  'portionsGivenAway to',
+  'noteWritten text',
+  'clashNoted theirs',
+  'foodSmelled words',
+  'purchaseRecorded what',
+])
 /** A line of a file, kept whole, is longer than anything she writes. */
 const longest = (kind: FactKind) => (kind === 'clashNoted' ? 1_000_000 : 10_000)
 

@@ -3,12 +3,14 @@ import { exportLedger, factKinds, isUnread, readLedgerFile } from '../../../core
 import ledger1 from '../../fixtures/ledger-1.txt?raw'
 import ledger2 from '../../fixtures/ledger-2.jsonl?raw'
 import ledger3 from '../../fixtures/ledger-3.jsonl?raw'
+import ledger4 from '../../fixtures/ledger-4.jsonl?raw'
 
 /** Files as they were written by each version that shipped. They are never edited: what was written once is read for ever. */
 const written = [
   { codec: 1, text: ledger1 },
   { codec: 2, text: ledger2 },
   { codec: 3, text: ledger3 },
+  { codec: 4, text: ledger4 },
 ]
 
 const read = (text: string) => {
