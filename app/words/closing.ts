@@ -57,11 +57,11 @@ const unexplainedWords = (amount: number): string =>
       ? 'Unexplained: missing when counted or measured'
       : 'Unexplained: more than the book knew of'
 
-/** "8 portions lost on 3 May 2027 (dropped it)". */
-export const lossWords = ({ portions: count, amount, fate, why }: Loss, on: string): string => {
-  const what = count === undefined ? exactly(amount) : portions(count)
-  return `${what} ${fate === 'lost' ? 'lost' : 'thrown away'} on ${on}${why ? ` (${reasonText(why)})` : ''}`
-}
+export const lossAmount = ({ portions: count, amount }: Loss): string =>
+  count === undefined ? exactly(amount) : portions(count)
+/** "Lost on 3 May 2027 (dropped it)." */
+export const lossWords = ({ fate, why }: Loss, on: string): string =>
+  `${fate === 'lost' ? 'Lost' : 'Thrown away'} on ${on}${why ? ` (${reasonText(why)})` : ''}.`
 
 /** "94 %": of what was in it, the part that went to a tank. */
 export const reachedWords = (reached: number): string => `${number(Math.round(reached * 100))}\u00a0%`

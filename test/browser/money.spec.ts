@@ -22,7 +22,7 @@ test('a pack is shared out, a reload loses nothing of it, and a dose costs its p
   await expect(food.getByLabel('Price if bought alone')).toHaveValue('30')
   await expect(page.getByRole('group', { name: 'Live bottles' }).getByLabel('Share, with postage')).toHaveValue('54')
   await page.getByRole('button', { name: 'Put the parcel on record' }).click()
-  await expect(answer(page)).toContainText(/£84.00 for the 120 mL bottle of Green food and 6 × live bottles/)
+  await expect(answer(page)).toContainText(/£84.00 for the 120\smL bottle of Green food and 6\s× live bottles/)
   await page.getByRole('link', { name: 'To the bottle' }).click()
   // 120 mL, 3.6 of it on the walls: 116 doses for 30.00.
   await expect(said(page, '£0.259 a dose')).toBeVisible()
@@ -48,12 +48,12 @@ test('the book on a bottle is closed: nights it fed, what a dose truly cost, and
     'Stayed on its walls3.6 mL',
     'Too little for a dose0.4 mL',
     'Unexplained: missing when counted or measured3 mL',
-    'In the bottle120 mL',
+    'All that was in it120 mL',
   ])
   // 30.00 over the 100 doses that reached a tank.
   await expect(said(page, '£0.300')).toBeVisible()
   await page.getByRole('link', { name: 'The shelf of finished bottles' }).click()
-  await expect(answer(page)).toHaveText('1 bottle finished: together they fed 100 nights.')
+  await expect(answer(page)).toHaveText('One bottle finished: it fed 100 nights.')
   await expect(said(page, '8 portions lost to the floor')).toBeVisible()
 })
 

@@ -3,9 +3,18 @@ import { type BottleId, closing, doseCost, doseToFreeze, wallDay } from '../../.
 import { Facts } from '../../../parts/Facts.tsx'
 import { Page } from '../../../parts/Page.tsx'
 import { Section } from '../../../parts/Section.tsx'
-import { closingAnswer, daysWords, exactly, lossWords, reachedWords, sheetLines } from '../../../words/closing.ts'
+import {
+  closingAnswer,
+  daysWords,
+  exactly,
+  lossAmount,
+  lossWords,
+  reachedWords,
+  sheetLines,
+} from '../../../words/closing.ts'
 import { dayInFull } from '../../../words/dates.ts'
 import { bottleName } from '../../../words/names.ts'
+import { capital } from '../../../words/numbers.ts'
 import { useReading } from '../../useReading.ts'
 import { NotHere } from '../NotHere.tsx'
 import { useAccounts } from '../useAccounts.ts'
@@ -36,7 +45,7 @@ export const Closing = ({ id }: { readonly id: BottleId }) => {
         ]),
     {
       term: 'Worst',
-      fact: worstLoss ? '' : 'nothing was lost',
+      fact: worstLoss ? lossAmount(worstLoss) : 'nothing was lost',
       note: worstLoss && lossWords(worstLoss, dayInFull(wallDay(worstLoss.at, zone))),
     },
   ]
@@ -44,7 +53,7 @@ export const Closing = ({ id }: { readonly id: BottleId }) => {
     <Page title={closed.closed ? 'Closing sheet' : 'Where it went so far'} answer={closingAnswer(closed)}>
       <p>
         <a className="kind-link" href={`#/food/bottle/${id}`}>
-          {bottleName(world, id, now)}
+          {capital(bottleName(world, id, now))}
         </a>
       </p>
       <ClosingCost account={account} cost={cost} reading={reading} />
@@ -66,7 +75,7 @@ export const Closing = ({ id }: { readonly id: BottleId }) => {
           </tbody>
           <tfoot>
             <tr>
-              <th scope="row">In the bottle</th>
+              <th scope="row">All that was in it</th>
               <td>{exactly(closed.held)}</td>
             </tr>
           </tfoot>

@@ -6,7 +6,7 @@ import { Page } from '../../../parts/Page.tsx'
 import { fedNights, reachedWords } from '../../../words/closing.ts'
 import { costWords } from '../../../words/food.ts'
 import { bottleName } from '../../../words/names.ts'
-import { capital, nights, plural, portions } from '../../../words/numbers.ts'
+import { capital, inWords, nights, portions } from '../../../words/numbers.ts'
 import { useReading } from '../../useReading.ts'
 import { useAccounts } from '../useAccounts.ts'
 
@@ -27,7 +27,9 @@ export const Finished = () => {
   const answer =
     past.length === 0
       ? 'No bottle is finished yet.'
-      : `${capital(plural(past.length, 'bottle', 'bottles'))} finished: together they fed ${nights(fed)}.`
+      : past.length === 1
+        ? `One bottle finished: it fed ${nights(fed)}.`
+        : `${capital(inWords(past.length))} bottles finished: together they fed ${nights(fed)}.`
   return (
     <Page title="Finished bottles" answer={answer}>
       {past.length === 0 ? (

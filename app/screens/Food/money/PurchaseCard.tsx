@@ -64,7 +64,7 @@ export const PurchaseCard = ({ id, written, onWritten }: PurchaseCardProps) => {
           ...(purchase.postage ? [{ term: 'Postage', fact: price(purchase.postage) }] : []),
         ]}
       />
-      <section aria-label="Whose share is what">
+      <div>
         <Facts
           facts={purchase.things.map((thing) => ({
             term: capital(thingWords(thing, world, now)),
@@ -73,7 +73,7 @@ export const PurchaseCard = ({ id, written, onWritten }: PurchaseCardProps) => {
           }))}
         />
         {sharing.ok && <p>{sharingWords(sharing.value)}</p>}
-      </section>
+      </div>
       <MoreExact key={`${purchase.at} ${times}`} label="Put it right">
         <MendForm
           purchase={purchase}

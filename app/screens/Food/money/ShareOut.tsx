@@ -40,20 +40,22 @@ export const ShareOut = ({ fields, change, act }: PurchaseFormProps) => {
       {things.map(({ key, share, alone }, place) => (
         <fieldset className="parcel-thing" key={key}>
           <legend className="choice-legend">{capital(names[place] ?? '')}</legend>
-          <NumberField
-            label="Share, with postage"
-            value={share}
-            unit={code}
-            error={act.wrong(`share ${place}`)}
-            onChange={(typed) => change({ things: changeThing(things, place, { share: typed }) })}
-          />
-          <NumberField
-            label="Price if bought alone"
-            value={alone}
-            unit={code}
-            error={act.wrong(`alone ${place}`)}
-            onChange={(typed) => change({ things: changeThing(things, place, { alone: typed }) })}
-          />
+          <div className="pair">
+            <NumberField
+              label="Share, with postage"
+              value={share}
+              unit={code}
+              error={act.wrong(`share ${place}`)}
+              onChange={(typed) => change({ things: changeThing(things, place, { share: typed }) })}
+            />
+            <NumberField
+              label="Price if bought alone"
+              value={alone}
+              unit={code}
+              error={act.wrong(`alone ${place}`)}
+              onChange={(typed) => change({ things: changeThing(things, place, { alone: typed }) })}
+            />
+          </div>
         </fieldset>
       ))}
       {ways.some(({ shares }) => shares) && (

@@ -8,7 +8,7 @@ import { Section } from '../../../parts/Section.tsx'
 import { useDraft } from '../../../state/useDraft.ts'
 import { dosesWords } from '../../../words/entries.ts'
 import { foodName, tankName } from '../../../words/names.ts'
-import { millilitres, nights } from '../../../words/numbers.ts'
+import { inWords, millilitres, nights } from '../../../words/numbers.ts'
 import {
   bottlesWords,
   purseWords,
@@ -63,7 +63,7 @@ export const Year = () => {
               note:
                 food.bottles === 0
                   ? undefined
-                  : `${bottlesWords(food.bottles)}${food.unpriced > 0 ? `, ${bottlesWords(food.unpriced)} of them without a price` : ''}.`,
+                  : `${bottlesWords(food.bottles)}${food.unpriced > 0 ? `, ${inWords(food.unpriced)} of them without a price` : ''}.`,
             })),
             ...(told.onOther.size > 0
               ? [{ term: 'On other things in the parcels', fact: purseWords(told.onOther) }]
