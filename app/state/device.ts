@@ -19,7 +19,13 @@ export const readDevice = async (): Promise<void> => {
   if (!read.ok) return
   matters = read.value
   changed.tell()
+  tellRead()
 }
+let tellRead = () => {}
+/** Never, on a phone that cannot say. Until then a matter that is missing may only not have been read yet. */
+export const deviceRead = new Promise<void>((resolve) => {
+  tellRead = resolve
+})
 onMessage((message) => {
   if (message.type === 'deviceChanged') void readDevice()
 })

@@ -1,6 +1,14 @@
 /** What belongs to this phone alone: never exported, in a database of its own that an import cannot touch. */
 import type { DBSchema } from 'idb'
-import { type Day, type DeviceId, type Moment, ok, type Result, type Wishes } from '../../core/index.ts'
+import {
+  type Day,
+  type DeviceId,
+  type LastsShown,
+  type Moment,
+  ok,
+  type Result,
+  type Wishes,
+} from '../../core/index.ts'
 import { type Connection, connect, type Notices, type Step, type StorageRefusal } from './connection.ts'
 import { writeStrictly } from './transaction.ts'
 
@@ -22,7 +30,10 @@ export type DeviceMatters = {
   /** How she wants them; absent: as usual. */
   readonly wishes: KeptWishes
   readonly calendar: CalendarTaken
+  readonly lastsShown: LastsKept
 }
+/** By food: which first night without food she was shown last, and the one before it, which the reasons tell of. */
+export type LastsKept = Readonly<Record<string, { readonly now: LastsShown; readonly before?: LastsShown }>>
 /** Where she is is asked anew each time. */
 export type KeptWishes = Omit<Wishes, 'zone'>
 /** What the last calendar file said, so that the next one takes its place. */

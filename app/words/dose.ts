@@ -16,6 +16,7 @@ import { capital, millilitres, portions } from './numbers.ts'
 import type { Reading } from './reading.ts'
 import { refusalText } from './refusals.ts'
 import { otherPhone, type Reader } from './tonight.ts'
+import { asideWords, sniffWords } from './trouble.ts'
 
 /** As a question where it is one: "Kitchen phone noted 1 mL at 21:31. Another?" */
 export const doseRefusalText = (refusal: DoseRefusal, reader: Reader, reading: Reading): string => {
@@ -30,6 +31,10 @@ export const doseRefusalText = (refusal: DoseRefusal, reader: Reader, reading: R
   if (refusal.why === 'farAboveRange') return `${millilitres(refusal.asked)}? ${refusalText(refusal, reading)}`
   if (refusal.why === 'pastItsDay' && refusal.days > sniffDays)
     return `${refusalText(refusal, reading)} That is long past.`
+  if (refusal.why === 'fromAside') {
+    const sniff = refusal.sniff ? ` Last smelt at: ${sniffWords(refusal.sniff, reading)}` : ''
+    return `${capital(asideWords(refusal.aside, reading))}.${sniff} Was it given all the same?`
+  }
   return refusalText(refusal, reading)
 }
 
@@ -40,7 +45,7 @@ export const willBearWords = ({ world, now, thisPhone }: Reader): string => {
 }
 
 /** What is missing or cannot be read in the exact form. */
-export type WrongInForm = AmountRefusal | { readonly why: 'howMany' | 'whichTank' | 'whenMissing' }
+export type WrongInForm = AmountRefusal | { readonly why: 'howMany' | 'whichTank' | 'whichSource' | 'whenMissing' }
 
 export const doseWrongText = (refusal: WrongInForm, reading: Reading): string => {
   switch (refusal.why) {
@@ -48,6 +53,8 @@ export const doseWrongText = (refusal: WrongInForm, reading: Reading): string =>
       return 'How many?'
     case 'whichTank':
       return 'Which tank was it?'
+    case 'whichSource':
+      return 'Where did it come from?'
     case 'whenMissing':
       return 'When was it? About is good enough.'
     case 'notPositive':

@@ -21,6 +21,7 @@ import { dayInFull, dayWords, nightFrom, nightWords } from './dates.ts'
 import { foodEntryText } from './foodEntries.ts'
 import { duration, lampClocks } from './lamp.ts'
 import { list } from './list.ts'
+import { price } from './money.ts'
 import { bottleName, doors, foodName, lotName, placeName, tankName } from './names.ts'
 import {
   capital,
@@ -30,7 +31,6 @@ import {
   number,
   plural,
   portions,
-  price,
   times,
   trays,
   water,
@@ -234,8 +234,8 @@ const takenWords = (from: readonly string[], out: boolean): string =>
     : `${list(from)}${out ? '; the rest was out already when it was counted' : ''}`
 
 /** What the entry bears visibly. */
-const markWords = ({ above, past }: DoseMarks): string =>
-  `${above === undefined ? '' : `, ${times(above)} the top of the range`}${past === undefined ? '' : `, ${plural(past, 'day', 'days')} past its day`}`
+const markWords = ({ above, past, aside }: DoseMarks): string =>
+  `${aside ? ', set aside' : ''}${above === undefined ? '' : `, ${times(above)} the top of the range`}${past === undefined ? '' : `, ${plural(past, 'day', 'days')} past its day`}`
 
 export const everyNights = (every: number): string =>
   every === 1 ? 'every night' : every === 2 ? 'every other night' : `every ${inWords(every)} nights`

@@ -20,8 +20,9 @@ import {
 import { aboutHowLong, dayWords, monthWords } from './dates.ts'
 import { dosesWords } from './entries.ts'
 import { list } from './list.ts'
+import { cost } from './money.ts'
 import { bottleName, lotName } from './names.ts'
-import { capital, cost, inWords, millilitres, nights, number, portions } from './numbers.ts'
+import { capital, inWords, millilitres, nights, number, portions } from './numbers.ts'
 
 /** "41 portions and 96 mL". The size is said only where there are two of them. */
 export const onHandWords = ({ portions: heaps, liquid }: OnHand): string => {

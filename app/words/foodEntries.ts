@@ -3,8 +3,9 @@ import type { BuyingFact, FoodThing, FoundAs, Moment, Price, TroubleFact, World 
 import { dayInFull, dayWords } from './dates.ts'
 import { duration } from './lamp.ts'
 import { list } from './list.ts'
+import { price } from './money.ts'
 import { bottleName, foodName, lotName, placeName } from './names.ts'
-import { number, plural, portions, price } from './numbers.ts'
+import { number, plural, portions } from './numbers.ts'
 import type { Reading } from './reading.ts'
 import { reasonText } from './reasons.ts'
 

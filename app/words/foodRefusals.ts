@@ -3,12 +3,14 @@ import type { AmountRefusal, MeasureRefusal, PriceRefusal } from '../../core/ind
 import { millilitres, number } from './numbers.ts'
 import type { Reading } from './reading.ts'
 import { type AnyRefusal, refusalText } from './refusals.ts'
+import { type TroubleRefusal, troubleText } from './troubleRefusals.ts'
 
 export type FieldRefusal =
   | AnyRefusal
   | AmountRefusal
   | MeasureRefusal
   | PriceRefusal
+  | TroubleRefusal
   | { readonly why: 'nameMissing' | 'nameTooLong' | 'trayOutOfRange' | 'dayMissing' }
   /** Nothing, or no whole number, stands where portions are counted. */
   | { readonly why: 'howMany' }
@@ -35,6 +37,30 @@ export const fieldText = (refusal: FieldRefusal, reading: Reading): string => {
       return 'A tray has from 1 to 100 rows, and from 1 to 100 wells in each.'
     case 'dayMissing':
       return 'On which day? About is good enough.'
+    case 'nothingLookedAt':
+    case 'howFound':
+    case 'goodOrNot':
+    case 'whichBag':
+    case 'foundNotYet':
+    case 'offOutOfRange':
+    case 'notFrozen':
+    case 'howItSmelt':
+    case 'asideAlready':
+    case 'notAside':
+    case 'sameBag':
+    case 'otherFood':
+    case 'otherSize':
+    case 'nothingToJoin':
+    case 'spoilsTheBag':
+    case 'whichFreezing':
+    case 'moreThanBagHas':
+    case 'frozenAlready':
+    case 'thawedOnce':
+    case 'setAsideFirst':
+    case 'thawedPortions':
+    case 'contentsOutOfRange':
+    case 'cellsUnweighed':
+      return troubleText(refusal, reading)
     default:
       return refusalText(refusal, reading)
   }

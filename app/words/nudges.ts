@@ -29,6 +29,7 @@ import { changeText, duration } from './lamp.ts'
 import { list } from './list.ts'
 import { bottleName, foodName, lotName, tankName } from './names.ts'
 import { capital, millilitres, portions } from './numbers.ts'
+import { hasItComeWords, orderByWords } from './ordering.ts'
 import { refusalText } from './refusals.ts'
 import { takeWords } from './tonight.ts'
 
@@ -104,10 +105,11 @@ export const noticeWords = (notice: Notice, world: World, now: Moment, today: Da
     case 'useSoon':
       return `${capital(lotName(world, notice.lot))} is good until ${dayWords(notice.until, today)}: ${portions(notice.unused)} won’t get used in time.`
     case 'orderBy': {
-      const { food, orderBy, bareNight } = notice
-      const by = orderBy < today ? 'now' : `by ${dayWords(orderBy, today)}`
-      return `Order ${foodName(world, food, now)} ${by}: the first night without food is ${dayWords(bareNight, today)}.`
+      const { food, orderBy: day, bareNight } = notice
+      return orderByWords(foodName(world, food, now), { day, bareNight }, today)
     }
+    case 'hasItCome':
+      return hasItComeWords(foodName(world, notice.food, now), notice.comes, today)
     case 'clocks':
       return `${world.tanks.size > 1 ? `${notice.ask.tank.name}: ` : ''}${changeText(notice.ask)}`
     case 'backup':

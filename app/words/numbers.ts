@@ -1,14 +1,5 @@
-/** Numbers, amounts and money as a person reads them. */
-import {
-  type BottleUnit,
-  type Cost,
-  type Microlitres,
-  type Price,
-  toMillilitres,
-  type WaterAmount,
-  type WaterUnit,
-} from '../../core/index.ts'
-import { minorDigits } from './money.ts'
+/** Numbers and amounts as a person reads them. */
+import { type BottleUnit, type Microlitres, toMillilitres, type WaterAmount, type WaterUnit } from '../../core/index.ts'
 
 // The platform's own formatters take as long to make on a slow phone as the rest of Tonight; one language needs no more.
 const grouped = (value: number): string => {
@@ -65,22 +56,3 @@ export const waterUnitOptions = asOptions(waterUnits)
 export const bottleUnitOptions = asOptions(bottleUnits)
 
 export const water = ({ value, unit }: WaterAmount): string => `${number(value)} ${waterUnits[unit]}`
-
-/** @param extra decimals beyond the currency's own: a dose costs less than the smallest coin */
-const money = (minor: number, currency: string, extra = 0): string => {
-  const digits = minorDigits(currency)
-  const decimals = { minimumFractionDigits: digits, maximumFractionDigits: digits + extra }
-  try {
-    const format = new Intl.NumberFormat('en-GB', { style: 'currency', currency, ...decimals })
-    return format.format(minor / 10 ** digits)
-  } catch {
-    // A code that no country has: the number and the code as they stand.
-    return `${new Intl.NumberFormat('en-GB', decimals).format(minor / 10 ** digits)} ${currency}`
-  }
-}
-export const price = (paid: Price | undefined): string =>
-  paid === undefined ? 'not known' : paid === 'free' ? 'free' : money(paid.minor, paid.currency)
-export const cost = (of: Cost): string => {
-  if (of === 'notKnown') return 'not known'
-  return of === 'free' ? 'nothing' : money(of.minor, of.currency, 1)
-}

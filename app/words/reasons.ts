@@ -30,6 +30,8 @@ const reasons = {
   tooDear: 'too dear',
   tankRests: 'the tank rests',
   newFish: 'new fish',
+  labelGone: 'its label is gone',
+  knockedIn: 'knocked in',
 } as const
 
 export type Reason = keyof typeof reasons

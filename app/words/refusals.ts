@@ -216,6 +216,8 @@ export const refusalText = (refusal: AnyRefusal, { today, zone }: Reading): stri
       return `${millilitres(refusal.mark.amount)} is noted already for ${nightFrom(refusal.night, today)}, at ${clock(refusal.mark.at, zone)}.`
     case 'moreThanBottleHolds':
       return `That is ${millilitres(refusal.asked)}; the bottle has ${millilitres(refusal.holds)} by the book.`
+    case 'fromAside':
+      return 'This is set aside.'
     case 'pastItsDay':
       return `${capital(refusal.days === 1 ? 'one day' : `${inWords(refusal.days)} days`)} past its usual time: sniff and look.`
     case 'noSuchEntry':

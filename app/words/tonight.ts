@@ -50,9 +50,11 @@ const leftWords = (serving: Serving, lasting: Lasts | undefined, today: Day, oth
   const left =
     serving.left === 0
       ? 'The last of it'
-      : portions
-        ? `${number(serving.left)} left after that`
-        : `About ${about(serving.left / 1000)} mL of it left to use`
+      : serving.source.thawed
+        ? 'Thawed: tonight or tomorrow night'
+        : portions
+          ? `${number(serving.left)} left after that`
+          : `About ${about(serving.left / 1000)} mL of it left to use`
   if (!lasting?.lastNight) return `${left}.`
   const until = `enough until ${dayWords(lasting.lastNight, today)}`
   return others > 0 ? `${left}; with all the rest, ${until}.` : `${left}, ${until}.`

@@ -55,8 +55,8 @@ const writtenAgain = (
   served: readonly ServedAny[],
   taken: readonly Taken[],
 ): DoseGiven | DoseGivenOffPlan => {
-  const { at, food, why } = dose
-  const told = { at, food, taken, ...(why ? { why } : {}) }
+  const { at, food, fromAside, why } = dose
+  const told = { at, food, taken, ...(fromAside ? { fromAside } : {}), ...(why ? { why } : {}) }
   const onPlan = served.flatMap((part) => (part.plan ? [{ ...part, plan: part.plan }] : []))
   return onPlan.length === served.length
     ? { kind: 'doseGiven', ...told, served: onPlan }

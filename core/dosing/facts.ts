@@ -65,6 +65,8 @@ export type DoseGiven = {
   readonly food: FoodId
   readonly served: readonly Served[]
   readonly taken: readonly Taken[]
+  /** What it was taken from was set aside, and she said so. An app that does not know it tells of the dose alone. */
+  readonly fromAside?: true
   readonly why?: string
 }
 

@@ -1,11 +1,11 @@
 /** Recording a dose. What has happened can always be recorded, if need be once confirmed. */
 import { type Microlitres, microlitres } from '../basis/amounts.ts'
 import { type Day, daysBetween, later } from '../basis/days.ts'
-import type { BottleId, FoodId, PlanId, TankId } from '../basis/ids.ts'
+import type { BottleId, FoodId, LotId, PlanId, TankId } from '../basis/ids.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
 import type { Moment } from '../basis/zones.ts'
-import type { BottleOpened } from '../food/facts.ts'
-import { bottleLastGood, type FoodState, foodAt, liquidLeft, lotLastGood } from '../food/state.ts'
+import type { BottleOpened, FoodSmelled } from '../food/facts.ts'
+import { type Aside, bottleLastGood, type FoodState, foodAt, liquidLeft, lotLastGood } from '../food/state.ts'
 import { clockGrace } from '../ledger/snapshot.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
 import { absurdRatio, bandOf, quietRatio } from './band.ts'
@@ -28,6 +28,8 @@ type Told = {
   readonly heldMore?: boolean
   /** There is a dose for this night already, and this is another. */
   readonly again?: boolean
+  /** It was set aside, she was told so, and it was given. */
+  readonly asideIsFine?: boolean
   readonly why?: string
 }
 export type SharedDoseAsked = Told & { readonly food: FoodId; readonly parts: readonly DosePart[] }
@@ -51,6 +53,13 @@ export type DoseRefusal =
       readonly asked: Microlitres
     }
   | { readonly why: 'pastItsDay'; readonly lastGood: Day; readonly days: number }
+  /** `sniff`: the last one, if there was one. */
+  | {
+      readonly why: 'fromAside'
+      readonly thing: BottleId | LotId
+      readonly aside: Aside
+      readonly sniff: FoodSmelled | undefined
+    }
 
 export type RangeRefusal = {
   readonly why: 'aboveRange' | 'farAboveRange'
@@ -79,7 +88,7 @@ export const giveDose = (
 /**
  * One act, however many tanks shared it. The night of each is its own, by the wall clock there. A dose that keeps to the
  * plan is never questioned; a larger one or a past day is confirmed once with `sure`, one far above the range with a word
- * of why as well. More than the bottle holds is set aside when she is sure: noted, asked about, not taken off the stock.
+ * of why as well; what is set aside is asked about by itself, since no amount makes up for it. More than the bottle holds is set aside when she is sure: noted, asked about, not taken off the stock.
  */
 export const giveShared = (
   state: State,
@@ -108,8 +117,10 @@ export const giveShared = (
   if (empty && !(asked.aside ?? asked.sure)) return refuse(empty)
   const past = asked.sure ? undefined : pastRefusal(state, asked, night, now)
   if (past) return refuse(past)
+  const aside = asideRefusal(state, asked)
+  if (aside && !asked.asideIsFine) return refuse(aside)
   const { at, food, why } = asked
-  const told = { at, food, taken, ...(why ? { why } : {}) }
+  const told = { at, food, taken, ...(aside ? { fromAside: true as const } : {}), ...(why ? { why } : {}) }
   if (empty) return ok([{ kind: 'doseSetAside', ...told, served }])
   const onPlan = served.flatMap((part): Served[] => (part.plan ? [{ ...part, plan: part.plan }] : []))
   return ok([
@@ -192,6 +203,16 @@ const pastRefusal = (state: State, asked: SharedDoseAsked, night: Day, now: Mome
   return undefined
 }
 
+/** Set aside when it was given, not only since. */
+const asideRefusal = (state: FoodState, { taken, at }: SharedDoseAsked): DoseRefusal | undefined => {
+  for (const part of taken) {
+    const thing = part.from === 'bottle' ? state.bottles.get(part.bottle) : state.lots.get(part.lot)
+    if (thing?.aside && thing.aside.at <= at)
+      return { why: 'fromAside', thing: thing.id, aside: thing.aside, sniff: thing.smelled.at(-1) }
+  }
+  return undefined
+}
+
 const lastGoodOf = (state: State, food: FoodId, taken: Taken, now: Moment): Day | undefined => {
   const described = foodAt(state, food, now)
   if (!described) return undefined
@@ -214,6 +235,8 @@ export type DoseMarks = {
   readonly above: number | undefined
   /** Days past its last good day. */
   readonly past: number | undefined
+  /** It was set aside, and given all the same. */
+  readonly aside: true | undefined
 }
 
 /** What an entry bears visibly: an amount above the range, food past its day. Judged by the tank and food of its time. */
@@ -231,7 +254,7 @@ export const doseMarks = (state: State, fact: DoseGiven | DoseGivenOffPlan | Dos
     for (const { night } of fact.served)
       if (lastGood !== undefined && lastGood < night) past = Math.max(past ?? 0, daysBetween(lastGood, night))
   }
-  return { above, past }
+  return { above, past, aside: fact.fromAside }
 }
 
 /** The plan a tank has for a food, for whoever shares a portion or puts a wrong tank right. */

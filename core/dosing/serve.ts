@@ -5,7 +5,16 @@ import type { Day } from '../basis/days.ts'
 import type { BottleId, FoodId, LotId } from '../basis/ids.ts'
 import { stepsWithin } from '../basis/numbers.ts'
 import type { Moment } from '../basis/zones.ts'
-import { bottleLastGood, type FoodState, foodAt, lastGoodInFridge, lotLastGood, usableLiquid } from '../food/state.ts'
+import {
+  type Bottle,
+  bottleLastGood,
+  type FoodState,
+  foodAt,
+  type Lot,
+  lastGoodInFridge,
+  lotLastGood,
+  usableLiquid,
+} from '../food/state.ts'
 import { quietRatio } from './band.ts'
 import type { Taken } from './facts.ts'
 
@@ -15,6 +24,8 @@ type Common = {
   readonly lastGood: Day | undefined
   /** Frozen or opened on, to prefer the older of two. */
   readonly since: Day | undefined
+  /** It has thawed once: two nights, and none after them. */
+  readonly thawed?: true
 }
 export type Source = Common &
   (
@@ -29,11 +40,23 @@ export type Source = Common &
   )
 
 /** Everything of a food that has anything left, past its day or not. What is set aside is not among it. */
-export const sourcesOf = (state: FoodState, food: FoodId, now: Moment): readonly Source[] => {
+export const sourcesOf = (state: FoodState, food: FoodId, now: Moment): readonly Source[] =>
+  allOf(state, food, now, (thing) => thing.aside === undefined)
+
+/** What is set aside of a food, for whoever has taken it all the same: it is never proposed. */
+export const asideSources = (state: FoodState, food: FoodId, now: Moment): readonly Source[] =>
+  allOf(state, food, now, (thing) => thing.aside !== undefined)
+
+const allOf = (
+  state: FoodState,
+  food: FoodId,
+  now: Moment,
+  wanted: (thing: Bottle | Lot) => boolean,
+): readonly Source[] => {
   const described = foodAt(state, food, now)
   if (!described) return []
   const portions = [...state.lots.values()].flatMap((lot): Source[] =>
-    lot.made.food === food && lot.left > 0 && !lot.aside
+    lot.made.food === food && lot.left > 0 && wanted(lot)
       ? [
           {
             from: 'portions',
@@ -42,13 +65,16 @@ export const sourcesOf = (state: FoodState, food: FoodId, now: Moment): readonly
             left: lot.left,
             lastGood: lotLastGood(lot, described),
             since: lot.made.frozenOn,
+            ...(lot.meltedOn ? { thawed: true as const } : {}),
           },
         ]
       : [],
   )
   const bottles = [...state.bottles.values()].flatMap((bottle): Source[] => {
-    const left = usableLiquid(bottle, described)
-    if (bottle.recorded.food !== food || left <= 0) return []
+    const left = bottle.aside
+      ? usableLiquid({ ...bottle, aside: undefined }, described)
+      : usableLiquid(bottle, described)
+    if (bottle.recorded.food !== food || left <= 0 || !wanted(bottle)) return []
     return [
       {
         from: 'bottle',
@@ -58,6 +84,7 @@ export const sourcesOf = (state: FoodState, food: FoodId, now: Moment): readonly
         lastGood: bottleLastGood(bottle, described),
         lastGoodIfOpened: (night) => lastGoodInFridge({ ...bottle.recorded, openedOn: night }, described),
         since: bottle.openedOn ?? bottle.recorded.receivedOn,
+        ...(bottle.thawedOn ? { thawed: true as const } : {}),
       },
     ]
   })
@@ -113,10 +140,13 @@ export const servingFrom = (source: Source, amount: Microlitres): Serving | unde
 /** The lot or bottle it comes from. */
 export const comesFrom = (what: Source | Taken): LotId | BottleId => (what.from === 'portions' ? what.lot : what.bottle)
 
-/** What is past its last good day in a night, for whoever takes it by hand: it is never proposed. Least far past first. */
+/**
+ * What is past its last good day in a night, for whoever takes it by hand: it is never proposed. Least far past first. What
+ * has thawed is not among it: it has no usual time to be a little past.
+ */
 export const pastServings = (sources: readonly Source[], amount: Microlitres, night: Day): readonly Serving[] =>
   sources
-    .filter(({ lastGood }) => lastGood !== undefined && lastGood < night)
+    .filter(({ lastGood, thawed }) => lastGood !== undefined && lastGood < night && !thawed)
     .sort((a, b) => byText(b.lastGood ?? '', a.lastGood ?? '') || byText(comesFrom(a), comesFrom(b)))
     .flatMap((source) => servingFrom(source, amount) ?? [])
 
@@ -124,18 +154,16 @@ const dosesLeft = (source: Source, amount: Microlitres): number =>
   source.from === 'portions' ? source.left / portionsFor(amount, source.each, source.left) : source.left / amount
 const late = '9999'
 
-/**
- * What to take in a night, best first: what is past its last good day is passed over; then earliest last good day; then
- * fewer doses left; then the older one.
- */
+/** Which goes first for such a dose: earliest last good day; then fewer doses left; then the older one. */
+export const goesFirst = (a: Source, b: Source, amount: Microlitres): number =>
+  byText(a.lastGood ?? late, b.lastGood ?? late) ||
+  dosesLeft(a, amount) - dosesLeft(b, amount) ||
+  byText(a.since ?? late, b.since ?? late) ||
+  byText(comesFrom(a), comesFrom(b))
+
+/** What to take in a night, best first; what is past its last good day is passed over. */
 export const servings = (sources: readonly Source[], amount: Microlitres, night: Day): readonly Serving[] =>
   sources
     .filter(({ lastGood }) => lastGood === undefined || lastGood >= night)
-    .sort(
-      (a, b) =>
-        byText(a.lastGood ?? late, b.lastGood ?? late) ||
-        dosesLeft(a, amount) - dosesLeft(b, amount) ||
-        byText(a.since ?? late, b.since ?? late) ||
-        byText(comesFrom(a), comesFrom(b)),
-    )
+    .sort((a, b) => goesFirst(a, b, amount))
     .flatMap((source) => servingFrom(source, amount) ?? [])

@@ -14,7 +14,7 @@ import type { DoseGiven, NightsCounted, NightsMissed, PlanMade, Served, Taken } 
 import { saidMissed } from './openNights.ts'
 import { seenAfter } from './outAlready.ts'
 import { afterwards, reaching, type Serving, type Source, servings, sourcesOf } from './serve.ts'
-import { type DosingState, planAt } from './state.ts'
+import { type DosingState, type NightRange, planAt } from './state.ts'
 
 type State = TankState & FoodState & DosingState
 
@@ -105,11 +105,13 @@ export const keptGoing = (
   return ok([...byFood].map(([food, of]) => asUsual(state, food, of, now)))
 }
 
-type Range = { readonly from: Day; readonly to: Day }
-
 /** From and to, as often as a night that is known lies between: of that one nothing is said. */
-const ranges = ({ nights: known }: DosingState, plan: PlanId, nights: readonly Day[]): readonly Range[] => {
-  const runs: Range[] = []
+export const nightRanges = (
+  { nights: known }: DosingState,
+  plan: PlanId,
+  nights: readonly Day[],
+): readonly NightRange[] => {
+  const runs: NightRange[] = []
   const there = [...(known.get(plan)?.keys() ?? [])]
   for (const night of [...nights].sort()) {
     const run = runs.at(-1)
@@ -129,7 +131,7 @@ export const stoppedFeeding = (
   if (!all.ok) return all
   return ok(
     all.value.flatMap(({ plan: { plan, tank, food }, nights }) =>
-      ranges(state, plan, nights).map(
+      nightRanges(state, plan, nights).map(
         (range): NightsMissed => ({ kind: 'nightsMissed', at: now, plan, tank, food, ...range }),
       ),
     ),
@@ -173,7 +175,7 @@ export const nightsByCount = (
     amount += Math.round((used / perDose) * reaching(perDose, each, first.plan.amount))
   }
   const rounds = all.value.flatMap(({ plan: { plan, tank }, nights }) =>
-    ranges(state, plan, nights).map((range) => ({ plan, tank, ...range })),
+    nightRanges(state, plan, nights).map((range) => ({ plan, tank, ...range })),
   )
   return ok([
     {

@@ -1,7 +1,7 @@
 /** What thaws, sniffs, doubts and joined bags make of bottles and lots. */
-import { earlier } from '../basis/days.ts'
+import { type Day, earlier } from '../basis/days.ts'
 import type { Stamp } from '../ledger/stamp.ts'
-import type { FoodThing, TroubleFact } from './facts.ts'
+import type { FoodThing, FoundAs, FridgeTroubled, TroubleFact } from './facts.ts'
 import { bottleOf, countedAfter, type Folding, type Growing, lotOf } from './folding.ts'
 import type { Aside, Bottle, Lot } from './state.ts'
 
@@ -18,21 +18,13 @@ export const troubleFood = (state: Folding, id: Stamp, fact: TroubleFact) => {
     case 'freezerThawed':
       for (const { lot: of, found } of fact.lots) {
         const lot = lotOf(state, id, of)
-        if (!lot) continue
-        if (found === 'icy') lot.softOn = fact.on
-        // Melted twice it is as old as the first time.
-        else if (found === 'cold') lot.meltedOn = lot.meltedOn ? earlier(lot.meltedOn, fact.on) : fact.on
-        else lot.aside = aside(found)
+        if (lot) Object.assign(lot, thawed(lot, found, fact.on, { entry: id, at: fact.at }))
       }
       return
     case 'fridgeTroubled':
       for (const { bottle: of, found } of fact.bottles) {
         const bottle = bottleOf(state, id, of)
-        if (!bottle || found === 'fine') continue
-        if (found === 'frozen') {
-          bottle.frozeOn = fact.on
-          bottle.thawedOn = undefined
-        } else bottle.aside = aside(found)
+        if (bottle) Object.assign(bottle, troubled(bottle, found, fact.on, { entry: id, at: fact.at }))
       }
       return
     case 'bottleThawed': {
@@ -45,7 +37,8 @@ export const troubleFood = (state: Folding, id: Stamp, fact: TroubleFact) => {
       if (!it) return
       it.smelled.push(fact)
       if (fact.found === 'unsure' || fact.found === 'off') it.aside = aside('smell', fact.words)
-      else if (fact.found === 'good') it.aside = undefined
+      // No sniff finds a splinter of glass.
+      else if (fact.found === 'good' && it.aside?.because !== 'cracked') it.aside = undefined
       return
     }
     case 'foodSetAside': {
@@ -65,17 +58,57 @@ export const troubleFood = (state: Folding, id: Stamp, fact: TroubleFact) => {
   }
 }
 
+type Said = Pick<Aside, 'entry' | 'at'>
+
+/** What a thaw makes of a lot: what is said before it is saved goes by it too. */
+export const thawed = (
+  { meltedOn }: Pick<Lot, 'meltedOn'>,
+  found: FoundAs,
+  on: Day,
+  said: Said,
+): Partial<Pick<Lot, 'softOn' | 'meltedOn' | 'aside'>> => {
+  if (found === 'icy') return { softOn: on }
+  // Melted twice it is as old as the first time.
+  if (found === 'cold') return { meltedOn: meltedOn ? earlier(meltedOn, on) : on }
+  return { aside: { ...said, because: found } }
+}
+
+/** What a fridge that was not right makes of a bottle. */
+export const troubled = (
+  { frozeOn, thawedOn }: Pick<Bottle, 'frozeOn' | 'thawedOn'>,
+  found: FridgeTroubled['bottles'][number]['found'],
+  on: Day,
+  said: Said,
+): Partial<Pick<Bottle, 'frozeOn' | 'thawedOn' | 'aside'>> => {
+  if (found === 'fine') return {}
+  // What has thawed once is no fresher for freezing again, and a block is as old as its first frost.
+  if (found === 'frozen') return thawedOn === undefined ? { frozeOn: frozeOn ? earlier(frozeOn, on) : on } : {}
+  return { aside: { ...said, because: found } }
+}
+
+/** The bag that another went into: what either has been through, all of it has. */
+export const joinedWith = (
+  into: Lot,
+  from: Lot,
+  count: number,
+): Pick<Growing<Lot>, 'joined' | 'aside' | 'softOn' | 'meltedOn'> => {
+  const { frozenOn } = from.made
+  const late = from.made.kind === 'portionsFrozen' && from.made.late
+  const melted = into.meltedOn && from.meltedOn ? earlier(into.meltedOn, from.meltedOn) : undefined
+  return {
+    joined: [...into.joined, { lot: from.id, count, frozenOn, late }, ...from.joined],
+    aside: into.aside ?? from.aside,
+    softOn: into.softOn ?? from.softOn,
+    meltedOn: melted ?? into.meltedOn ?? from.meltedOn,
+  }
+}
+
 /** What the one has left goes over; portions of two sizes stay two lots, whatever was written. */
 const join = (state: Folding, id: Stamp, fact: Extract<TroubleFact, { kind: 'lotsJoined' }>) => {
   const from = lotOf(state, id, fact.from)
   const into = lotOf(state, id, fact.into)
   if (!from || !into || from === into || from.made.each !== into.made.each) return
-  const { frozenOn } = from.made
-  const late = from.made.kind === 'portionsFrozen' && from.made.late
-  into.joined.push({ lot: from.id, count: fact.count, frozenOn, late }, ...from.joined)
-  into.aside ??= from.aside
-  into.softOn ??= from.softOn
-  if (from.meltedOn) into.meltedOn = into.meltedOn ? earlier(into.meltedOn, from.meltedOn) : from.meltedOn
+  Object.assign(into, joinedWith(into, from, fact.count))
   if (!countedAfter(from, fact.at)) from.left -= fact.count
   if (!countedAfter(into, fact.at)) into.left += fact.count
   from.joinedInto = into.id

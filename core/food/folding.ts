@@ -59,7 +59,7 @@ export const lotOf = (state: Folding, entry: Stamp, id: LotId): Growing<Lot> | u
 }
 const seenAfter = (bottle: Growing<Bottle>, at: Moment): boolean => at < bottle.recorded.at
 /** A part moved away was never looked over: what a slow clock dates before its move came out of it all the same. */
-export const countedAfter = ({ made, partOf }: Growing<Lot>, at: Moment): boolean =>
+export const countedAfter = ({ made, partOf }: Pick<Lot, 'made' | 'partOf'>, at: Moment): boolean =>
   made.kind === 'portionsOnHand' && partOf === undefined && at < made.at
 
 export const pour = (bottle: Growing<Bottle>, at: Moment, amount: number, as: 'frozen' | 'fed' | 'gone') => {

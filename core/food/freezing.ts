@@ -9,12 +9,13 @@ import { type Bottle, bottleLastGood } from './state.ts'
 export type FreezingWindow =
   | { readonly is: 'open'; readonly until: Day; readonly days: number }
   | { readonly is: 'over'; readonly since: Day }
+  /** No life in the freezer is promised, or it is a block of ice, has thawed, or is set aside. */
   | { readonly is: 'notPromised' }
   | { readonly is: 'unknown' }
 
 /** Freezing is in time on any day of the food's life in the fridge, the last one included. */
 export const freezingWindow = (bottle: Bottle, food: FoodDescribed, today: Day): FreezingWindow => {
-  if (!food.freezerLife) return { is: 'notPromised' }
+  if (!food.freezerLife || bottle.frozeOn !== undefined || bottle.aside) return { is: 'notPromised' }
   const until = bottleLastGood(bottle, food)
   if (!until) return { is: 'unknown' }
   const days = daysBetween(today, until)

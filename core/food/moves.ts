@@ -1,4 +1,5 @@
 /** Behind another door, to somebody else, out of their wells. */
+import type { Day } from '../basis/days.ts'
 import type { BottleId, LotId, PlaceId } from '../basis/ids.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
 import type { Moment } from '../basis/zones.ts'
@@ -12,7 +13,7 @@ import type {
   TrayCut,
   WellsSeen,
 } from './facts.ts'
-import { type FoodState, type Lot, placesAt, portionsLeft } from './state.ts'
+import { type FoodState, isBlock, type Lot, placesAt, portionsLeft } from './state.ts'
 import { traysNow } from './trays.ts'
 
 export type MoveRefusal =
@@ -22,6 +23,9 @@ export type MoveRefusal =
   | { readonly why: 'moreThanLeft'; readonly left: number }
   /** Trays that do not add up to what is moved. */
   | { readonly why: 'traysDisagree'; readonly inTrays: number; readonly portions: number }
+
+/** Thawed portions are not put into a freezer as frozen goods. */
+export type ThawedMoveRefusal = { readonly why: 'thawedPortions'; readonly on: Day }
 
 /** A door of that sort, and not one that is gone: in the fridge portions thaw. */
 const isThere = (state: FoodState, place: PlaceId, door: Door, now: Moment): boolean =>
@@ -34,7 +38,9 @@ export const moveBottle = (
 ): Result<readonly [BottleMoved], MoveRefusal> => {
   const known = state.bottles.get(bottle)
   if (!known) return refuse({ why: 'noSuchBottle' })
-  if (!isThere(state, to, 'fridge', now)) return refuse({ why: 'noSuchPlace' })
+  // A block of ice goes to a freezer, and comes back to a fridge when it is let thaw.
+  if (!isThere(state, to, 'fridge', now) && !(isBlock(known) && isThere(state, to, 'freezer', now)))
+    return refuse({ why: 'noSuchPlace' })
   return known.place === to ? refuse({ why: 'alreadyThere' }) : ok([{ kind: 'bottleMoved', at: now, bottle, to }])
 }
 
@@ -47,19 +53,25 @@ export type PortionsMoveAsked = {
   readonly lot: LotId
   readonly mark: string
   readonly kept: Kept
+  /** Thawed portions change doors as they are: the house is moved, or the freezer stands in for a fridge. */
+  readonly asTheyAre?: boolean
 }
 
-/** A tray or part of a bag goes behind another door. Nothing is thawed, and nothing is newer for it. */
+/** A tray or part of a bag goes behind another door. Nothing is thawed, and nothing is newer or frozen again for it. */
 export const movePortions = (
   state: FoodState,
   asked: PortionsMoveAsked,
   now: Moment,
-): Result<readonly [LotMoved] | readonly [PortionsMoved], MoveRefusal> => {
+): Result<readonly [LotMoved] | readonly [PortionsMoved], MoveRefusal | ThawedMoveRefusal> => {
   const lot = state.lots.get(asked.from)
   if (!lot) return refuse({ why: 'noSuchLot' })
-  if (!isThere(state, asked.to, 'freezer', now)) return refuse({ why: 'noSuchPlace' })
+  // What has thawed may stand in a fridge as well; frozen, it would thaw there.
+  const toFridge = lot.meltedOn !== undefined && isThere(state, asked.to, 'fridge', now)
+  if (!toFridge && !isThere(state, asked.to, 'freezer', now)) return refuse({ why: 'noSuchPlace' })
   // The form sent twice: the part is there already.
   if (lot.place === asked.to || state.lots.has(asked.lot)) return refuse({ why: 'alreadyThere' })
+  if (lot.meltedOn !== undefined && !toFridge && !asked.asTheyAre)
+    return refuse({ why: 'thawedPortions', on: lot.meltedOn })
   const { count, kept } = asked
   const left = portionsLeft(lot)
   if (!Number.isInteger(count) || count <= 0) return refuse({ why: 'notACount', asked: count })

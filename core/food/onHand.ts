@@ -1,7 +1,7 @@
 /** What there is of a food, and what there was. */
 import type { Microlitres } from '../basis/amounts.ts'
 import type { Day } from '../basis/days.ts'
-import type { FoodId } from '../basis/ids.ts'
+import type { FoodId, LotId } from '../basis/ids.ts'
 import type { Bottle, FoodState, Lot } from './state.ts'
 import type { Shelf } from './stock.ts'
 
@@ -11,19 +11,30 @@ export type OnHand = {
   readonly liquid: number
 }
 
-/** What is still in time today: the rest stands on the shelf for a decision. */
-export const onHand = (shelves: readonly Shelf[], food: FoodId, today: Day): OnHand => {
+/**
+ * What is still in time today: the rest stands on the shelf for a decision.
+ * @param spare thawed portions that no dose night uses in time, which nobody may count on
+ */
+export const onHand = (
+  shelves: readonly Shelf[],
+  food: FoodId,
+  today: Day,
+  spare: ReadonlyMap<LotId, number> = new Map(),
+): OnHand => {
   const inTime = (lastGood: Day | undefined) => lastGood === undefined || lastGood >= today
   const counts = new Map<Microlitres, number>()
   let liquid = 0
   for (const { lots, bottles } of shelves) {
     for (const { lot, left, lastGood } of lots)
       if (lot.made.food === food && !lot.aside && inTime(lastGood))
-        counts.set(lot.made.each, (counts.get(lot.made.each) ?? 0) + left)
+        counts.set(lot.made.each, (counts.get(lot.made.each) ?? 0) + left - (spare.get(lot.id) ?? 0))
     for (const { bottle, usable, lastGood } of bottles)
       if (bottle.recorded.food === food && inTime(lastGood)) liquid += usable
   }
-  const portions = [...counts].map(([each, count]) => ({ each, count })).sort((a, b) => b.count - a.count)
+  const portions = [...counts]
+    .map(([each, count]) => ({ each, count }))
+    .filter(({ count }) => count > 0)
+    .sort((a, b) => b.count - a.count)
   return { portions, liquid }
 }
 

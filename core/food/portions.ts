@@ -16,7 +16,16 @@ import type {
   PortionsGone,
   PortionsOnHand,
 } from './facts.ts'
-import { bottleLastGood, type FoodState, foodAt, liquidLeft, mostPortions, portionsLeft } from './state.ts'
+import {
+  type Bottle,
+  bottleLastGood,
+  type FoodState,
+  foodAt,
+  isBlock,
+  liquidLeft,
+  mostPortions,
+  portionsLeft,
+} from './state.ts'
 
 type PortionsAsked = {
   readonly lot: LotId
@@ -45,6 +54,20 @@ export type PortionsRefusal =
       readonly eachWouldBe: Microlitres
     }
   | { readonly why: 'notForFreezing'; readonly sort: FoodKind }
+export type RefreezeRefusal =
+  /** It is a block of ice: portions cannot be metered from it. */
+  | { readonly why: 'frozenAlready' }
+  /** What has thawed is not frozen again. */
+  | { readonly why: 'thawedOnce' }
+  /** Whoever freezes it has looked at it first. */
+  | { readonly why: 'setAsideFirst' }
+
+/** What stands in the way of freezing a bottle, whatever its dates. */
+export const refreezing = (bottle: Bottle): RefreezeRefusal | undefined => {
+  if (isBlock(bottle)) return { why: 'frozenAlready' }
+  if (bottle.thawedOn !== undefined) return { why: 'thawedOnce' }
+  return bottle.aside ? { why: 'setAsideFirst' } : undefined
+}
 
 const whole = (count: number): boolean => Number.isInteger(count) && count > 0
 
@@ -75,10 +98,12 @@ export const recordFreezing = (
   state: FoodState,
   asked: FreezeRecordAsked,
   here: Here,
-): Result<readonly [PortionsFrozen], PortionsRefusal> => {
+): Result<readonly [PortionsFrozen], PortionsRefusal | RefreezeRefusal> => {
   const bottle = state.bottles.get(asked.bottle)
   const food = bottle && foodAt(state, bottle.recorded.food, here.now)
   if (!bottle || !food) return refuse({ why: 'noSuchBottle' })
+  const doubt = refreezing(bottle)
+  if (doubt) return refuse(doubt)
   const wrong =
     common(asked) ??
     checkDates(

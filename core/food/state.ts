@@ -8,6 +8,7 @@ import type { Stamp } from '../ledger/stamp.ts'
 import type {
   BottleRecorded,
   DaysAway,
+  Door,
   FoodDescribed,
   FoodOrdered,
   FoodRetired,
@@ -151,6 +152,10 @@ export const residueOf = (bottle: Bottle, food: FoodDescribed): Microlitres =>
   Math.round(bottle.lastSeen * food.residueShare) as Microlitres
 /** A bottle that froze, and has not been let thaw. */
 export const isBlock = ({ frozeOn, thawedOn }: Bottle): boolean => frozeOn !== undefined && thawedOn === undefined
+
+/** Behind which door a thing is judged: a bottle that froze goes by the freezer's days. */
+export const keptIn = (thing: Bottle | Lot): Door =>
+  'made' in thing || thing.frozeOn !== undefined ? 'freezer' : 'fridge'
 
 /** What can still be dosed or frozen: of what is set aside, or a block of ice, nothing. */
 export const usableLiquid = (bottle: Bottle, food: FoodDescribed): Microlitres =>

@@ -10,6 +10,7 @@ import {
   bottleLastGood,
   type FoodState,
   foodAt,
+  keptIn,
   type Lot,
   liquidLeft,
   lotLastGood,
@@ -70,7 +71,7 @@ export const stock = (state: FoodState, now: Moment, today: Day): readonly Shelf
         left: liquidLeft(bottle),
         usable: usableLiquid(bottle, food),
         lastGood,
-        keeping: keeping(lastGood, today, 'fridge'),
+        keeping: keeping(lastGood, today, keptIn(bottle)),
       },
     ]
   })

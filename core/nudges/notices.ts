@@ -1,8 +1,10 @@
 /** What else there is to say of an evening, each once: it rides along with the nudge for the dose. */
-import { addDays, type Day, daysBetween } from '../basis/days.ts'
+import { type Day, daysBetween } from '../basis/days.ts'
 import type { BottleId, FoodId, LotId, TankId } from '../basis/ids.ts'
 import { type Moment, wallDay } from '../basis/zones.ts'
-import { lasts } from '../dosing/lasts.ts'
+import { type Lasts, lasts } from '../dosing/lasts.ts'
+import { orderedOf } from '../dosing/ordered.ts'
+import { orderBy } from '../dosing/ordering.ts'
 import { freezingWindow } from '../food/freezing.ts'
 import { foodAt, foodsAt } from '../food/state.ts'
 import type { History } from '../ledger/history.ts'
@@ -18,6 +20,7 @@ export type Notice = { readonly key: string } & (
   | { readonly about: 'freezeBy'; readonly bottle: BottleId; readonly until: Day; readonly unused: number }
   | { readonly about: 'useSoon'; readonly lot: LotId; readonly until: Day; readonly unused: number }
   | { readonly about: 'orderBy'; readonly food: FoodId; readonly orderBy: Day; readonly bareNight: Day }
+  | { readonly about: 'hasItCome'; readonly food: FoodId; readonly comes: Day }
   | { readonly about: 'clocks'; readonly ask: LampAsk }
   | { readonly about: 'backup' }
   | { readonly about: 'calendarEnds'; readonly until: Day }
@@ -36,9 +39,6 @@ export type Told = State & SeedingState & { readonly history: History<Fact> }
 const freezeDays = [3, 14] as const
 /** Days before the last good day of portions that will not all be used. Common practice, no source. */
 const useSoonDays = 60
-/** Days a parcel takes, and to spare. Our own judgement. */
-export const leadDays = 7
-export const cushionDays = 7
 /** Days before the calendar's last night. */
 export const renewDays = 7
 
@@ -69,10 +69,9 @@ const clocksKey = (tank: TankId, day: Day) => `clocks/${tank}/${day}`
 const foodNotices = (state: State, id: FoodId, now: Moment, today: Day): readonly Notice[] => {
   const food = foodAt(state, id, now)
   const lasting = lasts(state, id, now)
-  if (!food || !lasting) return []
-  const { bareNight, wasted } = lasting
+  if (!food) return []
   const notices: Notice[] = []
-  for (const source of wasted) {
+  for (const source of lasting?.wasted ?? []) {
     if (source.from === 'portions') {
       const until = source.lastGood
       const days = until && daysBetween(today, until)
@@ -98,9 +97,30 @@ const foodNotices = (state: State, id: FoodId, now: Moment, today: Day): readonl
         unused: source.left,
       })
   }
-  const orderBy = addDays(bareNight, -leadDays - cushionDays)
+  return [...notices, ...orderNotices(state, id, now, { today, lasting })]
+}
+
+/** While an order is on its way nobody is told to order; once it is late, whether it has come is asked beside it. */
+const orderNotices = (
+  state: State,
+  food: FoodId,
+  now: Moment,
+  { today, lasting }: { readonly today: Day; readonly lasting: Lasts | undefined },
+): readonly Notice[] => {
+  const ordered = orderedOf(state, food, today, now)
+  if (ordered && !ordered.late) return []
+  const notices: Notice[] = []
+  if (ordered)
+    notices.push({ key: `hasItCome/${food}/${ordered.comes}`, about: 'hasItCome', food, comes: ordered.comes })
+  const by = lasting && orderBy(state, food, now, lasting)
   // By the month: a bare night that moves by a day is not another piece of news.
-  if (orderBy <= today)
-    notices.push({ key: `orderBy/${id}/${bareNight.slice(0, 7)}`, about: 'orderBy', food: id, orderBy, bareNight })
+  if (by && by.day <= today)
+    notices.push({
+      key: `orderBy/${food}/${by.bareNight.slice(0, 7)}`,
+      about: 'orderBy',
+      food,
+      orderBy: by.day,
+      bareNight: by.bareNight,
+    })
   return notices
 }

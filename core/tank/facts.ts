@@ -14,6 +14,51 @@ export type InsideMeasures = {
   readonly sump?: WaterAmount
 }
 
+/**
+ * A display seen from above, in centimetres, each above 0. An entry of a newer version may have a form that is none of these:
+ * it is read, and whoever reckons with it says that nothing follows.
+ */
+export type TankShape =
+  | { readonly form: 'rectangle'; readonly length: number; readonly width: number }
+  | { readonly form: 'cylinder'; readonly diameter: number }
+  /** Six sides of one length. */
+  | { readonly form: 'hexagon'; readonly side: number }
+  /**
+   * A rectangle whose front bends outwards as part of a circle: `width` is front to back at the ends, `bow` how much further
+   * out the middle of the front stands.
+   */
+  | { readonly form: 'bowFront'; readonly length: number; readonly width: number; readonly bow: number }
+
+/** How a display was measured. Centimetres; `glass` and `base` are thicknesses in millimetres. */
+export type MeasuresTaken =
+  /** Glass to glass, and from the bottom glass up to the waterline. */
+  | { readonly taken: 'inside'; readonly waterline: number }
+  /** Over all: the whole height, and how far below the rim the water stands, 0 or more. */
+  | {
+      readonly taken: 'outside'
+      readonly height: number
+      readonly glass: number
+      readonly base: number
+      readonly down: number
+    }
+
+/** What in the display is no water. */
+export type Solids =
+  /** Her own estimate, 0 to 0.6 of the display. */
+  | { readonly by: 'share'; readonly share: number }
+  /** Sand by the depth of its bed in centimetres, rock by its dry weight in kilograms. */
+  | { readonly by: 'sandAndRock'; readonly sandDepth?: number; readonly rockKg?: number }
+
+/** Measurements in full; they outrank `inside`, which older versions know. */
+export type ExactWater = {
+  readonly shape: TankShape
+  readonly measures: MeasuresTaken
+  readonly solids: Solids
+  /** Running water, not up to the brim. */
+  readonly sump?: WaterAmount
+  readonly refugium?: WaterAmount
+}
+
 export type TankWater = {
   /** The number she goes by. */
   readonly stated?: WaterAmount
@@ -21,6 +66,7 @@ export type TankWater = {
   /** A measured fill. */
   readonly measured?: WaterAmount
   readonly inside?: InsideMeasures
+  readonly exact?: ExactWater
   /** Which of the two volumes doses are reckoned on. */
   readonly doseBy: 'stated' | 'true'
 }

@@ -8,7 +8,7 @@ import type { LampClock, TankDescribed, TankWater } from './facts.ts'
 import { doseWater, trueWater } from './state.ts'
 
 /** Above this a volume was probably typed in cm or mL: bigger than a van. Schools have such tanks, so it is only asked. */
-const vastLitres = 10_000
+export const vastLitres = 10_000
 /** Twice the largest aquarium there is, in any unit; far below what the ledger reads back. Our own judgement. */
 const mostWater = 100_000_000
 /** Thirty metres, in centimetres. */
@@ -72,8 +72,10 @@ export type TankRefusal =
 export const describeTank = (asked: TankAsked, now: Moment): Result<readonly [TankDescribed], TankRefusal> => {
   const water = doseWater(asked.water)
   if (!water) return refuse({ why: 'noWater' })
+  const { measured, inside, exact } = asked.water
   const real = trueWater(asked.water)
-  if (!(litres(water) > 0) || (real && !(litres(real) > 0))) return refuse({ why: 'dryTank' })
+  if (!(litres(water) > 0) || (real ? !(litres(real) > 0) : measured || inside || exact))
+    return refuse({ why: 'dryTank' })
   if (!isZone(asked.zone)) return refuse({ why: 'zoneUnknown', zone: asked.zone })
   if (!isClockTime(asked.lightsOut)) return refuse({ why: 'lightsOutMissing' })
   if (asked.pipetteMark <= 0) return refuse({ why: 'markNotPositive' })

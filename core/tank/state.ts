@@ -1,10 +1,11 @@
 /** Tanks as the ledger tells them, how much water they hold, and which night a moment belongs to. */
-import { litres, type WaterAmount } from '../basis/amounts.ts'
+import type { WaterAmount } from '../basis/amounts.ts'
 import { addDays, type Day } from '../basis/days.ts'
 import type { TankId } from '../basis/ids.ts'
 import { type ClockTime, clockMinutes, type Moment, momentAt, wallClock, type Zone } from '../basis/zones.ts'
 import { inForce, retiredAt } from '../ledger/snapshot.ts'
-import type { InsideMeasures, LampSeen, PowerCut, TankDescribed, TankRetired, TankWater } from './facts.ts'
+import type { LampSeen, PowerCut, TankDescribed, TankRetired, TankWater } from './facts.ts'
+import { exactLitres, measuresOf } from './volume.ts'
 
 export type TankState = {
   /** Every description of each tank, in order. */
@@ -32,19 +33,15 @@ export const tanksAt = (state: TankState, now: Moment): readonly TankDescribed[]
 export const retiredTanksAt = (state: TankState, now: Moment): readonly TankDescribed[] =>
   [...state.tanks.keys()].flatMap((tank) => (tankKept(state, tank, now) ? [] : (tankAt(state, tank, now) ?? [])))
 
-const display = ({ shape }: InsideMeasures): number =>
-  shape.form === 'rectangle'
-    ? (shape.length * shape.width * shape.waterline) / 1000
-    : (Math.PI * (shape.diameter / 2) ** 2 * shape.waterline) / 1000
-
 /**
- * The true volume in litres: a measured fill; else inside length × width × waterline (or πr²h) less the share of rock and
- * sand, plus the running water of the sump. Geometry, no source needed; the share is the keeper's own estimate.
+ * The true volume: a measured fill; else litres by the measurements, less rock and sand, plus the running water of sump and
+ * refugium (volume.ts). Undefined where no water is left by them: then it is not known.
  */
-export const trueWater = ({ measured, inside }: TankWater): WaterAmount | undefined => {
-  if (measured) return measured
-  if (!inside) return undefined
-  return { value: display(inside) * (1 - inside.solids) + (inside.sump ? litres(inside.sump) : 0), unit: 'L' }
+export const trueWater = (water: TankWater): WaterAmount | undefined => {
+  if (water.measured) return water.measured
+  const exact = measuresOf(water)
+  const value = exact && exactLitres(exact)
+  return value === undefined || value <= 0 ? undefined : { value, unit: 'L' }
 }
 
 /** The volume doses are reckoned on: the one she goes by, unless she chose the true one. */

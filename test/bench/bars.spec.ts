@@ -3,9 +3,11 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type BrowserContext, expect, test } from '@playwright/test'
-import { day } from '../../core/index.ts'
+import { day, momentAt } from '../../core/index.ts'
 import { phone } from '../browser/harness/page.ts'
+import { london } from '../support/given.ts'
 import type { Host } from '../support/host.ts'
+import { fullFreezer, threeFoods } from './fullFreezer.ts'
 import { household } from './household.ts'
 import type {} from './pages/timed.ts'
 import { seed } from './seed.ts'
@@ -17,6 +19,7 @@ import { type Bar, passes, table } from './table.ts'
 const starts = 11
 const taps = 40
 const folds = 9
+const walks = 31
 const ms = (value: number) => `${value.toFixed(1)} ms`
 
 test('the bars', async () => {
@@ -31,6 +34,7 @@ test('the bars', async () => {
       ...(await withPhone(site, 200, async (context) => [
         await tap(context, site, 'one month'),
         ...(await folding(context, site)),
+        await walking(context, site),
       ])),
       ...weighing(),
     ]
@@ -98,6 +102,18 @@ const folding = async (context: BrowserContext, site: Host): Promise<readonly Ba
   }
   await page.close()
   return bars
+}
+
+const walking = async (context: BrowserContext, site: Host): Promise<Bar> => {
+  const tonight = day('2026-11-25')
+  const page = await timedPage(context, site)
+  const took = await page.evaluate(
+    ([entries, foods, now, times]) => window.timed.walkBesideFold(entries, foods, now, times),
+    [fullFreezer(tonight), threeFoods, momentAt(tonight, 1_200, london), walks] as const,
+  )
+  await page.close()
+  const detail = `${ms(took.walk)} for ${took.doses} doses beside ${ms(took.fold)}`
+  return { bar: 'forecast of three years, beside the fold', measured: took.ratio, limit: 0.5, unit: 'x', detail }
 }
 
 const weighing = (): readonly Bar[] => {

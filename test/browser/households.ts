@@ -40,8 +40,15 @@ import {
 } from '../support/givenLab.ts'
 import { householdsDiary } from './householdsDiary.ts'
 import { householdsLamps } from './householdsLamps.ts'
+import { householdsLasts } from './householdsLasts.ts'
+import { householdsMoney } from './householdsMoney.ts'
 import { householdsMoved } from './householdsMoved.ts'
+import { householdsOrder } from './householdsOrder.ts'
+import { householdsPaper } from './householdsPaper.ts'
 import { householdsTonight } from './householdsTonight.ts'
+import { householdsTrouble } from './householdsTrouble.ts'
+import { householdsVolumes } from './householdsVolumes.ts'
+import { householdsWorth } from './householdsWorth.ts'
 
 const lab: readonly Fact[] = [
   ...tankOf(longGallery, usGal(200), { name: 'Long Gallery' }),
@@ -191,8 +198,15 @@ export const households = {
   crossedOut: () => crossedOut().entries(),
   longNames: () => longNames().entries(),
   ...householdsLamps,
+  ...householdsMoney,
   ...householdsMoved,
+  ...householdsOrder,
+  ...householdsPaper,
   ...householdsTonight,
+  ...householdsVolumes,
+  ...householdsTrouble,
   ...householdsDiary,
+  ...householdsWorth,
+  ...householdsLasts,
 } satisfies Record<string, () => readonly Held[]>
 export type Household = keyof typeof households

@@ -8,6 +8,7 @@ import { crossedOut, notedWhen } from '../../words/diary.ts'
 import { entryText } from '../../words/entries.ts'
 import { inShort } from '../../words/notes.ts'
 import type { Phones } from '../../words/phones.ts'
+import { TooMuchLink } from '../TooMuchLink.tsx'
 import type { Reading } from '../useReading.ts'
 import { CrossOut } from './CrossOut.tsx'
 import { EntryText } from './EntryText.tsx'
@@ -37,7 +38,10 @@ const Entry = ({ line: { entry, struck }, reading, phones }: DiaryEntryProps) =>
               <EntryText text={text} />
             </Struck>
           ) : (
-            <EntryText text={text} />
+            <>
+              <EntryText text={text} />
+              <TooMuchLink fact={fact} world={reading.world} />
+            </>
           )}
         </div>
         {!struck && !asking && fact.kind !== 'entryStruckOut' && (

@@ -5,6 +5,7 @@ import { Notice } from '../../parts/Notice.tsx'
 import { useRequest } from '../../state/useRequest.ts'
 import { entryText } from '../../words/entries.ts'
 import { refusalText } from '../../words/refusals.ts'
+import { TooMuchLink } from '../TooMuchLink.tsx'
 import type { Reading } from '../useReading.ts'
 
 type DoseNotedProps = {
@@ -40,6 +41,7 @@ export const DoseNoted = ({ written, reading, onMore }: DoseNotedProps) => {
           </output>
         </p>
       </Notice>
+      {!undone && <TooMuchLink fact={last.fact} world={world} />}
       {refusal && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}
       <Actions>
         {!undone && (

@@ -1,10 +1,11 @@
 /** Where it came from, and how much of it was taken. */
-import { comesFrom, keeping, type PlanMade, type Source } from '../../../core/index.ts'
+import { comesFrom, keeping, keptIn, type PlanMade, type Source } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { CountField } from '../../parts/CountField.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { sourceHint, sourceName } from '../../words/dose.ts'
 import { foodName } from '../../words/names.ts'
+import { asideWords } from '../../words/trouble.ts'
 import type { Reading } from '../useReading.ts'
 import { type DoseField, type DoseFields, noSource, type Part, sourceIn, sourcesFor } from './doseFields.ts'
 
@@ -24,7 +25,7 @@ const partOptions: readonly { readonly value: Part; readonly label: string }[] =
 ]
 
 export const DoseSource = ({ fields, change, plan, reading, wrong }: DosePartProps) => {
-  const { world, now, today } = reading
+  const { world, now } = reading
   const all = sourcesFor(plan, world, now)
   const chosen = sourceIn(fields, all)?.source
   const severalFoods = new Set(all.map(({ food }) => food)).size > 1
@@ -32,14 +33,14 @@ export const DoseSource = ({ fields, change, plan, reading, wrong }: DosePartPro
     value: comesFrom(source),
     // A bottle says what is in it by itself.
     label: `${sourceName(source, world, now)}${severalFoods && source.from === 'portions' ? `: ${foodName(world, food, now)}` : ''}`,
-    hint: sourceHint(source, keeping(source.lastGood, today, doorOf(source)), reading),
+    hint: hintOf(source, reading),
   })
   return (
     <>
       <Choice
         label="Where did it come from?"
         options={[...all.map(option), { value: noSource, label: 'Something not on record' }]}
-        value={chosen ? fields.source : noSource}
+        value={chosen ? fields.source : fields.source === '' ? null : noSource}
         // What she said of the amounts was said of another source.
         onChange={(source) => change({ source, amounts: {} })}
         error={wrong('source')}
@@ -76,4 +77,11 @@ export const DoseSource = ({ fields, change, plan, reading, wrong }: DosePartPro
   )
 }
 
-const doorOf = ({ from }: Source) => (from === 'bottle' ? 'fridge' : 'freezer')
+/** How it keeps; set aside, why. */
+const hintOf = (source: Source, reading: Reading): string => {
+  const { world, today } = reading
+  const thing = source.from === 'bottle' ? world.bottles.get(source.bottle) : world.lots.get(source.lot)
+  const door = thing ? keptIn(thing) : 'freezer'
+  const aside = thing?.aside ? `; ${asideWords(thing.aside, reading)}` : ''
+  return `${sourceHint(source, keeping(source.lastGood, today, door), reading)}${aside}`
+}

@@ -1,5 +1,6 @@
 /** The exact form's fields, as typed, and what they come to. */
 import {
+  asideSources,
   clockMinutes,
   comesFrom,
   type Day,
@@ -37,7 +38,7 @@ const shareOf: Record<Part, number> = { all: 1, threeQuarters: 0.75, half: 0.5, 
 
 export type DoseFields = {
   readonly tanks: readonly TankId[]
-  /** A lot's or bottle's id, or 'none': from something not on record. */
+  /** A lot's or bottle's id; 'none': from something not on record; empty: not said yet. */
   readonly source: string
   readonly count: number | undefined
   /** From the bottle, mL. */
@@ -63,6 +64,7 @@ export const sourcesFor = (plan: PlanMade, world: World, now: Moment): readonly 
   const others = foodsAt(world, now).flatMap(({ food }) => (food === plan.food ? [] : [food]))
   return [plan.food, ...others].flatMap((food) => [
     ...sourcesOf(world, food, now).map((source) => ({ food, source })),
+    ...asideSources(world, food, now).map((source) => ({ food, source })),
     ...emptySources(world, food)
       .slice(0, mostEmpty)
       .map((source) => ({ food, source })),

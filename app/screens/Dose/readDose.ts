@@ -10,8 +10,8 @@ import {
   ok,
   type PlanMade,
   partFor,
-  pastServings,
   type Result,
+  refuse,
   type Share,
   servings,
   sourcesOf,
@@ -40,10 +40,12 @@ import {
 export const usualDose = (plan: PlanMade, tank: TankDescribed, world: World, now: Moment): DoseFields => {
   const sources = sourcesOf(world, plan.food, now)
   const night = nightOf(now, tank)
-  const [best] = [...servings(sources, plan.amount, night), ...pastServings(sources, plan.amount, night)]
+  // What is past its day or set aside is hers to choose.
+  const [best] = servings(sources, plan.amount, night)
+  const chosen = best ? comesFrom(best.source) : sourcesFor(plan, world, now).length > 0 ? '' : noSource
   return {
     tanks: [tank.tank],
-    source: best ? comesFrom(best.source) : noSource,
+    source: chosen,
     count: best?.taken.from === 'portions' ? best.taken.count : 1,
     poured: typedMillilitres(plan.amount),
     part: 'all',
@@ -79,6 +81,7 @@ export const readDose = (
   world: World,
   now: Moment,
 ): Result<DoseRead, DoseWrong> => {
+  if (fields.source === '') return refuse({ field: 'source', refusal: { why: 'whichSource' } })
   const from = sourceIn(fields, sourcesFor(plan, world, now))
   const taken = takenOf(fields, from?.source, plan)
   if (!taken.ok) return taken

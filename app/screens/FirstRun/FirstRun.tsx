@@ -25,11 +25,13 @@ import { useDraft } from '../../state/useDraft.ts'
 import { useRequest } from '../../state/useRequest.ts'
 import { firstDoseWords } from '../../words/plan.ts'
 import { refusalText } from '../../words/refusals.ts'
+import { waterRefusalText } from '../../words/waterRefusals.ts'
 import { LookRound } from '../LookRound.tsx'
 import { useReading } from '../useReading.ts'
 import { ExactFields } from '../Water/ExactFields.tsx'
+import { type TankWrong, wrongAt } from '../Water/readFields.ts'
 import { exactField } from '../Water/TankForm.tsx'
-import { type FieldRefusal, newTankFields, readTank, type TankField, type TankFields } from '../Water/tankFields.ts'
+import { newTankFields, readTank, type TankFields } from '../Water/tankFields.ts'
 import { WaterQuestion } from '../Water/WaterQuestion.tsx'
 import { FoodQuestion } from './FoodQuestion.tsx'
 import { type FoodFields, type FoodWrong, readFoodFields } from './foodFields.ts'
@@ -63,19 +65,19 @@ export const FirstRun = () => {
   const { now, today } = reading
   const { fields, change, clear } = useDraft<Fields>('begin', newFields(`${today.slice(0, 7)}-01`))
   const { busy, refusal, send, reset } = useRequest<BeginRefusal>()
-  const [tankWrong, setTankWrong] = useState<FieldRefusal<TankField>>()
+  const [tankWrong, setTankWrong] = useState<TankWrong>([])
   const [foodWrong, setFoodWrong] = useState<FoodWrong>()
 
   const typed = (part: Partial<Fields>) => {
     change(part)
-    setTankWrong(undefined)
+    setTankWrong([])
     setFoodWrong(undefined)
     reset()
   }
   const save = async () => {
     const tank = readTank(fields.tank, fields, now)
     const food = readFoodFields(fields, today)
-    setTankWrong(tank.ok ? undefined : tank.refusal)
+    setTankWrong(tank.ok ? [] : tank.refusal)
     setFoodWrong(food.ok ? undefined : food.refusal)
     if (!tank.ok || !food.ok) return
     const [described] = tank.value
@@ -88,19 +90,20 @@ export const FirstRun = () => {
   }
 
   const shared = { fields, change: typed, reading }
+  const noLights = wrongAt(tankWrong, 'lightsOut')
   return (
     <Page title="Smallhours" answer="Three questions, and the first dose is planned.">
       <Form onSend={save}>
-        <WaterQuestion {...shared} refusal={tankWrong} />
+        <WaterQuestion {...shared} wrong={tankWrong} />
         <ClockField
           label="When do the lights go out?"
           value={fields.lightsOut}
           onChange={(lightsOut) => typed({ lightsOut })}
-          error={tankWrong?.field === 'lightsOut' ? refusalText(tankWrong.refusal, reading) : undefined}
+          error={noLights && waterRefusalText(noLights, reading)}
         />
         <FoodQuestion {...shared} wrong={foodWrong} />
         <MoreExact label="Make the tank more exact" open={exactField(tankWrong)}>
-          <ExactFields {...shared} refusal={tankWrong} />
+          <ExactFields {...shared} wrong={tankWrong} />
         </MoreExact>
         <FirstDose fields={fields} />
         {refusal && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}

@@ -3,9 +3,12 @@ import {
   type Bottle,
   type FoodDescribed,
   finishBottle,
+  isBlock,
+  letThaw,
   liquidGone,
   liquidLeft,
   openBottle,
+  refreezing,
   today as todayHere,
 } from '../../../core/index.ts'
 import { Actions } from '../../parts/Actions.tsx'
@@ -14,6 +17,7 @@ import { hereIn } from '../useReading.ts'
 import { BottleMove } from './BottleMove.tsx'
 import { Deed } from './Deed.tsx'
 import { MeasureLiquid, SpiltLiquid } from './LiquidDeeds.tsx'
+import { ThingInDoubt } from './ThingInDoubt.tsx'
 import { placed } from './useAct.ts'
 
 export type BottleDeedProps = { readonly bottle: Bottle; readonly onDone: (says: string) => void }
@@ -27,12 +31,24 @@ export const BottleActs = ({
   const left = liquidLeft(bottle)
   return (
     <section aria-label="What to do with it">
-      {food?.freezerLife && (
+      {food?.freezerLife && !refreezing(bottle) && (
         <Actions>
           <a className="button-link" href={`#/food/bottle/${id}/freeze`}>
             Freeze it
           </a>
         </Actions>
+      )}
+      {isBlock(bottle) && (
+        <Deed
+          label="Let it thaw"
+          act="It is put in the fridge to thaw today"
+          says="Thawing: good tonight and tomorrow night, and not frozen again."
+          onDone={onDone}
+          ask={() =>
+            (world, { now }) =>
+              placed(letThaw(world, id, hereIn(world, now)), '')
+            }
+        />
       )}
       {bottle.openedOn === undefined && (
         <Deed
@@ -49,6 +65,7 @@ export const BottleActs = ({
       )}
       <MeasureLiquid bottle={bottle} onDone={onDone} />
       <BottleMove bottle={bottle} onDone={onDone} />
+      <ThingInDoubt it={bottle} onDone={onDone} />
       <SpiltLiquid bottle={bottle} onDone={onDone} />
       <Deed
         label="Throw it away"

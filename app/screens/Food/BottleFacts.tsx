@@ -2,22 +2,21 @@
 import {
   type Bottle,
   bottleAmount,
-  costPerDose,
   type Day,
-  doseToFreeze,
   type FoodDescribed,
   liquidLeft,
-  lostOf,
   plannedUntil,
   usableLiquid,
 } from '../../../core/index.ts'
-import { LinkButton } from '../../parts/Actions.tsx'
 import { type Fact, Facts } from '../../parts/Facts.tsx'
 import { dayInFull } from '../../words/dates.ts'
-import { costWords, lifeWords, printedWords } from '../../words/food.ts'
+import { lifeWords, printedWords } from '../../words/food.ts'
 import { placeName } from '../../words/names.ts'
-import { bottleUnits, capital, millilitres, number, price } from '../../words/numbers.ts'
+import { bottleUnits, capital, millilitres, number } from '../../words/numbers.ts'
+import { sniffWords } from '../../words/trouble.ts'
 import { useReading } from '../useReading.ts'
+import { priceFact } from './priceFact.tsx'
+import { useAccounts } from './useAccounts.ts'
 
 type BottleFactsProps = {
   readonly bottle: Bottle
@@ -40,19 +39,16 @@ const why = (bottle: Bottle, food: FoodDescribed, lastGood: Day | undefined): st
 }
 
 export const BottleFacts = ({ bottle, food, lastGood, status, onPrice }: BottleFactsProps) => {
-  const { world, now } = useReading()
+  const reading = useReading()
+  const { world, now } = reading
+  const account = useAccounts().get(bottle.id)
   const { recorded, openedOn } = bottle
   const { value, unit } = recorded.size
   const usable = usableLiquid(bottle, food)
   const { amount } = lastGood ? plannedUntil(world, food.food, lastGood, now) : { amount: 0 }
-  const { dose } = doseToFreeze(world, food.food, now)
-  const cost = costPerDose(bottle, food, dose, lostOf(world, bottle))
-  const priceNote =
-    recorded.price === undefined ? (
-      <LinkButton onAct={onPrice}>Add its price</LinkButton>
-    ) : typeof cost === 'object' ? (
-      costWords(cost)
-    ) : undefined
+  const first = bottle.smelled.find(({ found }) => found === 'first')
+  const last = bottle.smelled.findLast(({ found }) => found !== 'first')
+  const sniffs = [first, last].filter((sniff) => sniff !== undefined)
   const facts: readonly Fact[] = [
     { term: 'Left', fact: `${recorded.about ? 'about ' : ''}${millilitres(liquidLeft(bottle))}` },
     {
@@ -74,7 +70,11 @@ export const BottleFacts = ({ bottle, food, lastGood, status, onPrice }: BottleF
       fact: onDay(lastGood),
       note: [`${status}.`, why(bottle, food, lastGood)].filter(Boolean).join(' '),
     },
-    { term: 'Price', fact: price(recorded.price), note: priceNote },
+    ...(account ? [priceFact(account, reading, onPrice)] : []),
+    ...sniffs.map(({ found, ...sniff }) => ({
+      term: found === 'first' ? 'Its first sniff' : 'Last smelt at',
+      fact: sniffWords({ found, ...sniff }, reading),
+    })),
     { term: 'Frozen so far', fact: millilitres(bottle.frozen) },
     { term: 'Fed so far', fact: millilitres(bottle.fed) },
     ...(bottle.gone > 0 ? [{ term: 'Spilt or thrown away', fact: millilitres(bottle.gone) }] : []),

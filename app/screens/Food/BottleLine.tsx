@@ -12,6 +12,7 @@ import {
 import { coverWords, freezingHeadline } from '../../words/food.ts'
 import { keepingWords } from '../../words/names.ts'
 import { bottleUnits, capital, number } from '../../words/numbers.ts'
+import { bottleDoubt } from '../../words/trouble.ts'
 import type { Reading } from '../useReading.ts'
 
 type BottleLineProps = { readonly line: BottleShelved; readonly first: string | undefined; readonly reading: Reading }
@@ -23,6 +24,7 @@ export const BottleLine = ({ line, first, reading }: BottleLineProps) => {
   const makes = wouldMake(world, bottle, mostPerWell(usualWell), now)
   const headline = freezingHeadline(freezingWindow(bottle, food, today), usable, makes, today)
   const cover = coverWords(coverInTime(liquidCover(world, food.food, usable, now), lastGood, today))
+  const doubt = bottleDoubt(bottle, reading)
   return (
     <a className="shelf-line" href={`#/food/bottle/${bottle.id}`}>
       <span className="shelf-count">
@@ -42,8 +44,9 @@ export const BottleLine = ({ line, first, reading }: BottleLineProps) => {
           </>
         )}
         <span className="shelf-facts">
+          {doubt && `${capital(doubt)}. `}
           {capital(keepingWords(keeping, lastGood, reading))}
-          {!headline && cover && `; ${cover}`}
+          {!headline && !doubt && cover && `; ${cover}`}
           {bottle.openedOn === undefined && ', still sealed'}.
         </span>
       </span>

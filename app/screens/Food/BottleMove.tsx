@@ -1,6 +1,6 @@
 /** A bottle stands in another fridge now. */
 import { useState } from 'react'
-import { moveBottle, ok, type PlaceId, placeAt } from '../../../core/index.ts'
+import { isBlock, moveBottle, ok, type PlaceId, placeAt } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { Form } from '../../parts/Form.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
@@ -21,7 +21,7 @@ export const BottleMove = (props: BottleDeedProps) => {
     props.onDone(says)
   }
   return (
-    <MoreExact key={times} label="Move to another fridge">
+    <MoreExact key={times} label={isBlock(props.bottle) ? 'Move to a freezer' : 'Move to another fridge'}>
       <MoveForm {...props} onDone={onDone} />
     </MoreExact>
   )
@@ -30,14 +30,20 @@ export const BottleMove = (props: BottleDeedProps) => {
 const MoveForm = ({ bottle, onDone }: BottleDeedProps) => {
   const { world, now } = useReading()
   const act = useAct()
-  const { fields, change: type, clear } = useDraft(`move/${bottle.id}`, elsewhere(world, 'fridge', bottle.place, now))
+  // A block of ice goes to a freezer; let thaw there, it comes back.
+  const door = isBlock(bottle) ? 'freezer' : 'fridge'
+  const {
+    fields,
+    change: type,
+    clear,
+  } = useDraft(`move/${bottle.id}/${door}`, elsewhere(world, door, bottle.place, now))
   const change = (changed: Partial<PlaceFields>) => {
     act.reset()
     type(changed)
   }
   const save = async () => {
     const sent = await act.send((latest, context) => {
-      const place = readPlace(fields, 'fridge', latest, context.now)
+      const place = readPlace(fields, door, latest, context.now)
       if (!place.ok) return place
       const moved = placed(moveBottle(place.value.world, { bottle: bottle.id, to: place.value.place }, context.now), '')
       return moved.ok ? ok([...place.value.facts, ...moved.value]) : moved
@@ -48,7 +54,7 @@ const MoveForm = ({ bottle, onDone }: BottleDeedProps) => {
   }
   return (
     <Form onSend={save}>
-      <PlaceField door="fridge" fields={fields} onChange={change} act={act} except={bottle.place} />
+      <PlaceField door={door} fields={fields} onChange={change} act={act} except={bottle.place} />
       <Refused act={act} />
       <Actions>
         <Button submit waiting={act.busy}>

@@ -28,7 +28,7 @@ export const BottleNew = () => {
   const save = async () => {
     if (!(await act.send(logBottle(fields)))) return
     await clear()
-    go(`/food/bottle/${fields.bottle}`)
+    go(fields.paid === 'parcel' ? `/food/purchase/new/${fields.bottle}` : `/food/bottle/${fields.bottle}`)
   }
   return (
     <Page title="A bottle comes home" answer={bottleAnswer(fields, reading)}>

@@ -1,8 +1,10 @@
 /** What a bottle cost. Unknown is unknown, and free is said. */
 import { useEffect, useRef } from 'react'
+import { purchaseOf } from '../../../core/index.ts'
 import { Choice } from '../../parts/Choice.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
+import { useReading } from '../useReading.ts'
 import type { BottleQuestionsProps } from './BottleQuestions.tsx'
 
 type BottlePriceProps = Pick<BottleQuestionsProps, 'fields' | 'change' | 'act'> & {
@@ -11,6 +13,9 @@ type BottlePriceProps = Pick<BottleQuestionsProps, 'fields' | 'change' | 'act'> 
 }
 
 export const BottlePrice = ({ fields, change, act, begin }: BottlePriceProps) => {
+  const { world, now } = useReading()
+  const parcel = purchaseOf(world, fields.bottle, now)
+  const onRecord = world.bottles.has(fields.bottle)
   const shown = fields.paid === 'price'
   const asked = useRef<HTMLDivElement>(null)
   useEffect(() => {
@@ -25,10 +30,24 @@ export const BottlePrice = ({ fields, change, act, begin }: BottlePriceProps) =>
           { value: 'price', label: 'A price' },
           { value: 'free', label: 'It was free' },
           { value: 'notKnown', label: 'Not known' },
+          ...(onRecord
+            ? []
+            : [
+                {
+                  value: 'parcel',
+                  label: 'It came in a parcel with other things',
+                  hint: 'Its share is asked next.',
+                } as const,
+              ]),
         ]}
-        value={fields.paid}
+        value={onRecord && fields.paid === 'parcel' ? 'notKnown' : fields.paid}
         onChange={(paid) => change({ paid })}
       />
+      {onRecord && (
+        <a className="kind-link" href={`#/food/purchase/${parcel?.purchase ?? `new/${fields.bottle}`}`}>
+          {parcel ? 'It stands in a parcel: its share there is what counts' : 'It came in a parcel with other things'}
+        </a>
+      )}
       {shown && (
         <div className="food-act" ref={asked}>
           <NumberField

@@ -1,13 +1,24 @@
 /** Each food there is: what it has done so far, what a dose costs, and the way to its figures. */
-import { costPerDose, doseToFreeze, type FoodDescribed, type FoodId, fedSince, lostOf } from '../../../core/index.ts'
+import {
+  type Account,
+  type BottleId,
+  doseCost,
+  doseToFreeze,
+  type FoodDescribed,
+  type FoodId,
+  fedSince,
+} from '../../../core/index.ts'
 import { costWords, soFarWords } from '../../words/food.ts'
 import { type Reading, useReading } from '../useReading.ts'
+import { useAccounts } from './useAccounts.ts'
 
-const costOf = ({ world, now }: Reading, food: FoodDescribed): string => {
-  const last = [...world.bottles.values()].findLast(({ recorded }) => recorded.food === food.food)
-  return costWords(
-    last ? costPerDose(last, food, doseToFreeze(world, food.food, now).dose, lostOf(world, last)) : 'notKnown',
-  )
+type Accounts = ReadonlyMap<BottleId, Account>
+
+/** Of the last bottle: it is what a dose costs now. */
+const costOf = ({ world, now, today }: Reading, accounts: Accounts, food: FoodDescribed): string => {
+  const last = [...accounts.values()].findLast(({ bottle }) => bottle.recorded.food === food.food)
+  const { dose } = doseToFreeze(world, food.food, now)
+  return costWords(last ? doseCost(world, last, dose, { now, today }) : 'notKnown')
 }
 
 const soFar = ({ world, today }: Reading, food: FoodId): string => {
@@ -23,6 +34,7 @@ type FoodKindsProps = {
 
 export const FoodKinds = ({ foods, past }: FoodKindsProps) => {
   const reading = useReading()
+  const accounts = useAccounts()
   return (
     <section aria-label="The foods you have">
       {foods.map((food) => (
@@ -31,7 +43,7 @@ export const FoodKinds = ({ foods, past }: FoodKindsProps) => {
             {food.name}
           </a>
           <br />
-          {soFar(reading, food.food)}; {costOf(reading, food)}.
+          {soFar(reading, food.food)}; {costOf(reading, accounts, food)}.
         </p>
       ))}
       {past.map((food) => (

@@ -15,6 +15,7 @@ import { bottleName, keepingWords, placeName } from '../../words/names.ts'
 import { capital, millilitres, portions } from '../../words/numbers.ts'
 import type { Reading } from '../useReading.ts'
 import { Refused } from './Refused.tsx'
+import type { Spare } from './spare.ts'
 import { type FormAsk, placed, useAct } from './useAct.ts'
 
 const why = 'pastItsDay'
@@ -33,14 +34,15 @@ const binBottle =
     return placed(liquidGone(world, { bottle: id, amount, fate: 'discarded', why }, now), '')
   }
 
-type ForTheBinProps = { readonly shelves: readonly Shelf[]; readonly reading: Reading }
+type ForTheBinProps = { readonly shelves: readonly Shelf[]; readonly spare: Spare; readonly reading: Reading }
 
-export const ForTheBin = ({ shelves, reading }: ForTheBinProps) => {
+export const ForTheBin = ({ shelves, spare, reading }: ForTheBinProps) => {
   const { world, now } = reading
   const act = useAct()
+  // What is set aside or has thawed stands in a list of its own.
   const past = shelves.flatMap(({ bottles, lots }) => [
     ...bottles
-      .filter(({ keeping }) => keeping.is === 'past')
+      .filter(({ bottle, keeping }) => keeping.is === 'past' && !bottle.aside)
       .map((line) => ({
         id: line.bottle.id,
         name: capital(bottleName(world, line.bottle.id, now)),
@@ -49,7 +51,7 @@ export const ForTheBin = ({ shelves, reading }: ForTheBinProps) => {
         ask: binBottle(line),
       })),
     ...lots
-      .filter(({ keeping }) => keeping.is === 'past')
+      .filter(({ lot, keeping }) => keeping.is === 'past' && !lot.aside && !spare.has(lot.id))
       .map((line) => ({
         id: line.lot.id,
         name: line.lot.made.mark,

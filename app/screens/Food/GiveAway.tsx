@@ -9,6 +9,7 @@ import { useDraft } from '../../state/useDraft.ts'
 import { givenWords, leavesWords } from '../../words/moving.ts'
 import { portions } from '../../words/numbers.ts'
 import type { LotDeedProps } from './LotActs.tsx'
+import { SpareHere } from './order/ToSpare.tsx'
 import { Refused } from './Refused.tsx'
 import { placed, trouble, useAct } from './useAct.ts'
 
@@ -59,6 +60,7 @@ const Panel = ({ lot, onDone }: LotDeedProps) => {
   }
   return (
     <div className="food-act">
+      <SpareHere lot={lot.id} food={lot.made.food} />
       <CountField
         label="How many?"
         min={1}
@@ -80,6 +82,7 @@ const Panel = ({ lot, onDone }: LotDeedProps) => {
         <Button onAct={() => void doIt()} waiting={act.busy}>
           {count === null ? 'Give them away' : `Give ${portions(count)} away`}
         </Button>
+        <a href={`#/food/lot/${lot.id}/card`}>A small card for your friend</a>
       </Actions>
     </div>
   )

@@ -13,6 +13,7 @@ import { useDraft } from '../../state/useDraft.ts'
 import { foodKindOptions } from '../../words/names.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
+import { ContentsQuestions } from './ContentsQuestions.tsx'
 import { KeepingQuestions } from './KeepingQuestions.tsx'
 import { KindBack, KindEnding } from './KindEnding.tsx'
 import { figureFields, type KindFields, knownKindFields, newKindFields } from './kindFields.ts'
@@ -20,13 +21,16 @@ import { NotNow } from './NotNow.tsx'
 import { RangeQuestions } from './RangeQuestions.tsx'
 import { Refused } from './Refused.tsx'
 import { logKind } from './readKind.ts'
-import { useAct } from './useAct.ts'
+import { type Act, useAct } from './useAct.ts'
 
 export type KindQuestionsProps = {
   readonly fields: KindFields
   readonly change: (fields: Partial<KindFields>) => void
   readonly wrong: (field: string) => string | undefined
 }
+
+const contentsWrong = ({ wrong }: Act): boolean =>
+  (['dry', 'cells', 'cellPicograms', 'nitrogen', 'phosphorus'] as const).some(wrong)
 
 export const KindForm = ({ id }: { readonly id: FoodId }) => {
   const reading = useReading()
@@ -80,6 +84,9 @@ export const KindForm = ({ id }: { readonly id: FoodId }) => {
         />
         <RangeQuestions {...shared} />
         <KeepingQuestions {...shared} />
+        <MoreExact label="What is in it" open={contentsWrong(act)}>
+          <ContentsQuestions {...shared} />
+        </MoreExact>
         <MoreExact label="More exact" open={act.wrong('residue') !== undefined}>
           <NumberField
             label="What stays on the bottle’s walls"

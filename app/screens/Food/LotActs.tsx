@@ -5,7 +5,10 @@ import { portions } from '../../words/numbers.ts'
 import { CountAgain } from './CountAgain.tsx'
 import { CountDeed } from './CountDeed.tsx'
 import { GiveAway } from './GiveAway.tsx'
+import { JoinBag } from './JoinBag.tsx'
 import { LotMove } from './LotMove.tsx'
+import { ThingInDoubt } from './ThingInDoubt.tsx'
+import { TicksDeed } from './TicksDeed.tsx'
 import { placed } from './useAct.ts'
 
 /** What was done, in words, and where a touch can take it back, what was written for it. */
@@ -18,6 +21,7 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
   return (
     <section aria-label="What to do with them">
       <CountAgain lot={lot} onDone={onDone} />
+      {left > 0 && <TicksDeed lot={lot} onDone={onDone} />}
       {left > 0 && (
         <>
           <CountDeed
@@ -85,6 +89,8 @@ export const LotActs = ({ lot, onDone }: LotDeedProps) => {
         <>
           <GiveAway lot={lot} onDone={onDone} />
           <LotMove lot={lot} onDone={onDone} />
+          <JoinBag lot={lot} onDone={onDone} />
+          <ThingInDoubt it={lot} onDone={onDone} />
         </>
       )}
     </section>

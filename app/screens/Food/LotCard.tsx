@@ -3,14 +3,13 @@ import { useState } from 'react'
 import {
   couldBeShared,
   coverInTime,
+  firstOf,
   foodAt,
   keeping,
   type LotId,
   lotLastGood,
   portionsCover,
   portionsLeft,
-  tonight,
-  whyFirst,
 } from '../../../core/index.ts'
 import { Facts } from '../../parts/Facts.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
@@ -19,15 +18,18 @@ import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { dayInFull } from '../../words/dates.ts'
 import { coverWords, frozenWords, leftWords } from '../../words/food.ts'
+import { list } from '../../words/list.ts'
 import { firstWords } from '../../words/moving.ts'
-import { keepingWords, placeName } from '../../words/names.ts'
+import { keepingWords, lotName, placeName } from '../../words/names.ts'
 import { capital, millilitres, number, portions } from '../../words/numbers.ts'
+import { joinedWords, lotDoubt, sniffWords } from '../../words/trouble.ts'
 import { useReading } from '../useReading.ts'
 import { BagLabel } from './BagLabel.tsx'
 import { type Done, LotActs } from './LotActs.tsx'
 import { LotTrays } from './LotTrays.tsx'
 import { NotHere } from './NotHere.tsx'
 import { SaidAndUndo, type SaidDone } from './SaidAndUndo.tsx'
+import { spareIn } from './spare.ts'
 import { UnknownLot } from './UnknownFood.tsx'
 
 export const LotCard = ({ id }: { readonly id: LotId }) => {
@@ -44,16 +46,23 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
   const status = capital(keepingWords(keeping(lastGood, today, 'freezer'), lastGood, reading))
   const inTime = coverInTime(portionsCover(world, food.food, { each, count: left }, now), lastGood, today)
   const cover = coverWords(inTime, couldBeShared(world, food.food, each, now))
-  const first = tonight(world, now).find(
-    ({ servings: [next] }) => next?.taken.from === 'portions' && next.taken.lot === id,
-  )
-  const because = first && whyFirst(first.servings)
+  const first = firstOf(world, id, now)
+  const because = first?.because
+  const spare = spareIn(reading).get(id)
+  const doubt = lotDoubt(lot, left, spare, lastGood, reading)
+  const joined = joinedWords(lot, (other) => lotName(world, other), today)
+  const lastSniff = lot.smelled.at(-1)
   const done: Done = (says, written = []) => setSaid({ says, written, wasFirst: first !== undefined })
   const facts = [
     { term: 'Food', fact: food.name, note: `${millilitres(each)} in each.` },
     { term: 'Where', fact: placeName(world, lot.place, now) },
     { term: 'Made', fact: portions(made), note: `${capital(frozenWords(lot, today))}.` },
-    { term: 'Good frozen until', fact: lastGood ? dayInFull(lastGood) : 'no promise', note: `${status}.` },
+    ...(joined.length > 0 ? [{ term: 'Also in this bag', fact: `${capital(list(joined))}.` }] : []),
+    {
+      term: lot.meltedOn ? 'Good until' : 'Good frozen until',
+      fact: lastGood ? dayInFull(lastGood) : 'no promise',
+      note: `${status}.`,
+    },
     ...(first
       ? [
           {
@@ -63,12 +72,25 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
           },
         ]
       : []),
+    ...(lot.softOn ? [{ term: 'A little softer', fact: `since ${dayInFull(lot.softOn)}` }] : []),
+    ...(lastSniff ? [{ term: 'Last smelt at', fact: sniffWords(lastSniff, reading) }] : []),
     { term: 'Fed so far', fact: number(lot.fed) },
     ...(lot.gone > 0 ? [{ term: 'Lost, thrown or given away', fact: number(lot.gone) }] : []),
   ]
   const about = lot.made.kind === 'portionsOnHand' && lot.made.about
   return (
-    <Page title={mark} answer={left === 0 ? 'No portions left in here.' : leftWords(left, cover, lastGood, today)}>
+    <Page
+      title={mark}
+      answer={
+        left === 0
+          ? lot.joinedInto
+            ? `They went into the bag of ${lotName(world, lot.joinedInto)}.`
+            : 'No portions left in here.'
+          : doubt
+            ? `${capital(portions(left))}, ${doubt}.`
+            : leftWords(left, cover, lastGood, today)
+      }
+    >
       <div>
         <LotTrays lot={lot} onDone={done} />
         {/* Beside the deeds, and their turn further down: an answer that grew above the thumb would move the page under it. */}
@@ -85,6 +107,11 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
         <Facts facts={facts} />
         <MoreExact label="What to write on the bag">
           <BagLabel label={{ mark, food, each, frozenOn, about, lastGood }} />
+          {left > 0 && (
+            <a className="kind-link" href={`#/food/labels/${id}`}>
+              A label with squares to tick
+            </a>
+          )}
         </MoreExact>
         <Notice kind="caution">What has thawed is not frozen again. It may go to another tank the same night.</Notice>
       </Section>

@@ -12,7 +12,7 @@ import { haveMovedWords, movedWords } from '../../words/moving.ts'
 import { portions } from '../../words/numbers.ts'
 import { useReading } from '../useReading.ts'
 import type { LotDeedProps } from './LotActs.tsx'
-import { type MoveFields, moveFields, moveLot, partOf, traysToGo } from './moveFields.ts'
+import { elsewhere, type MoveFields, moveFields, moveLot, partOf, traysToGo } from './moveFields.ts'
 import { PlaceField } from './PlaceField.tsx'
 import { Refused } from './Refused.tsx'
 import { useAct } from './useAct.ts'
@@ -61,15 +61,27 @@ const MoveForm = ({ lot, onDone }: LotDeedProps) => {
   const part = partOf(asked, lot)
   const to = placeAt(world, fields.place as PlaceId, now)?.name ?? fields.placeName
   const says = part && movedWords(part.count, left, to)
-  const save = async () => {
-    const written = await act.send(moveLot(asked, lot.id))
+  const door = lot.meltedOn ? fields.door : 'freezer'
+  const save = async (asTheyAre = false) => {
+    const written = await act.send(moveLot(asked, lot.id, asTheyAre))
     if (!written) return
     await clear()
     if (part) onDone(haveMovedWords(part.count, left, to), written)
   }
   return (
-    <Form onSend={save}>
-      <PlaceField door="freezer" fields={fields} onChange={change} act={act} except={lot.place} />
+    <Form onSend={() => save()}>
+      {lot.meltedOn && (
+        <Choice
+          label="They have thawed. Where do they go?"
+          options={[
+            { value: 'fridge', label: 'To a fridge' },
+            { value: 'freezer', label: 'To a freezer' },
+          ]}
+          value={door}
+          onChange={(to) => change({ door: to, ...elsewhere(world, to, lot.place, now) })}
+        />
+      )}
+      <PlaceField door={door} fields={fields} onChange={change} act={act} except={lot.place} />
       {ways.length > 1 && (
         <Choice label="How much?" options={ways} value={how} onChange={(way) => change({ how: way })} />
       )}
@@ -105,7 +117,15 @@ const MoveForm = ({ lot, onDone }: LotDeedProps) => {
         />
       )}
       {says && <p>{says}</p>}
-      <Refused act={act} />
+      <Refused act={act}>
+        {act.refusal?.why === 'thawedPortions' && (
+          <Actions>
+            <Button kind="quiet" waiting={act.busy} onAct={() => void save(true)}>
+              They only change doors, thawed as they are
+            </Button>
+          </Actions>
+        )}
+      </Refused>
       <Actions>
         <Button submit waiting={act.busy}>
           Move them

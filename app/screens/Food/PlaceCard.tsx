@@ -39,6 +39,13 @@ export const PlaceCard = ({ id }: { readonly id: PlaceId | 'new' }) => {
   return (
     <Page title={place.name} answer={answer(place, shelf, kept)}>
       {kept ? <PlaceForm key={place.at} place={place} /> : <Back place={place} />}
+      {kept && (
+        <p>
+          <a className="kind-link" href={`#/food/place/${id}/thaw`}>
+            {place.door === 'freezer' ? 'It was off, open or has thawed' : 'It was too warm, or a bottle froze in it'}
+          </a>
+        </p>
+      )}
       {shelf && thingsBehind(shelf) > 0 && (
         <Section title="What stands behind it">
           <ThingsBehind shelf={shelf} />

@@ -4,9 +4,8 @@ import {
   type FirstBecause,
   type PlaceDescribed,
   type Shelf,
+  takenFirst,
   thingsBehind,
-  tonight,
-  whyFirst,
 } from '../../../core/index.ts'
 import { Line, Lines } from '../../parts/Lines.tsx'
 import { Section } from '../../parts/Section.tsx'
@@ -16,6 +15,7 @@ import type { Reading } from '../useReading.ts'
 import { BottleLine } from './BottleLine.tsx'
 import { LotLine } from './LotLine.tsx'
 import { ShelfTotals } from './ShelfTotals.tsx'
+import type { Spare } from './spare.ts'
 import { UnknownLines } from './UnknownFood.tsx'
 
 const takeFirst = (because: FirstBecause | undefined): string =>
@@ -23,17 +23,14 @@ const takeFirst = (because: FirstBecause | undefined): string =>
 
 /** What each plan would take next, and why. */
 const firstOut = ({ world, now }: Reading): ReadonlyMap<string, string> =>
-  new Map(
-    tonight(world, now).flatMap(({ servings }) => {
-      const [first] = servings
-      return first ? [[comesFrom(first.taken), takeFirst(whyFirst(servings))] as const] : []
-    }),
-  )
+  new Map(takenFirst(world, now).map(({ taken, because }) => [comesFrom(taken), takeFirst(because)] as const))
 
 const named = ({ name, door }: PlaceDescribed): string =>
   name.toLowerCase().includes(doors[door]) ? name : `${name} (${doors[door]})`
 
-export const ShelfSection = ({ shelf, reading }: { readonly shelf: Shelf; readonly reading: Reading }) => {
+type ShelfSectionProps = { readonly shelf: Shelf; readonly spare: Spare; readonly reading: Reading }
+
+export const ShelfSection = ({ shelf, spare, reading }: ShelfSectionProps) => {
   const { place, lots, bottles } = shelf
   const first = firstOut(reading)
   return (
@@ -43,7 +40,7 @@ export const ShelfSection = ({ shelf, reading }: { readonly shelf: Shelf; readon
         {thingsBehind(shelf) === 0 ? (
           <p className="shelf-facts">Nothing in here.</p>
         ) : (
-          <ShelfTotals shelf={shelf} reading={reading} />
+          <ShelfTotals shelf={shelf} spare={spare} reading={reading} />
         )}
         {place && (
           <a className="kind-link shelf-door" href={`#/food/place/${place.place}`}>
@@ -61,7 +58,7 @@ export const ShelfSection = ({ shelf, reading }: { readonly shelf: Shelf; readon
           ))}
           {lots.map((line) => (
             <Line key={line.lot.id}>
-              <LotLine line={line} first={first.get(line.lot.id)} reading={reading} />
+              <LotLine line={line} first={first.get(line.lot.id)} spare={spare} reading={reading} />
             </Line>
           ))}
         </Lines>

@@ -21,7 +21,8 @@ export type BottleFields = PickFields &
     readonly openedOn: string
     readonly bottledOn: string
     readonly useBy: string
-    readonly paid: 'price' | 'free' | 'notKnown'
+    /** With other things: its share is asked once it is on record. */
+    readonly paid: 'price' | 'free' | 'notKnown' | 'parcel'
     readonly price: string
     readonly currency: string
   }

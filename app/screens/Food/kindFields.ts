@@ -28,13 +28,34 @@ export type KindFields = {
   readonly shakeHours: string
   /** Per cent. */
   readonly residue: string
+  readonly contains: 'notKnown' | 'dry' | 'cells'
+  /** Grams in a millilitre; million cells in one; picograms a cell; per cent of the dry matter. */
+  readonly dry: string
+  readonly cells: string
+  readonly cellPicograms: string
+  readonly nitrogen: string
+  readonly phosphorus: string
 }
 
-type Figures = Omit<FoodAsked, 'food' | 'name'>
+type Figures = Omit<FoodAsked, 'food' | 'name' | 'contents'>
+type ContentsFields = Pick<KindFields, 'contains' | 'dry' | 'cells' | 'cellPicograms' | 'nitrogen' | 'phosphorus'>
 /** 0.03 is 3 %, although 0.07 × 100 is 7.000000000000001. */
 const percent = (share: number): string => String(Number((share * 100).toFixed(4)))
 
-export const figureFields = (figures: Figures): Omit<KindFields, 'food' | 'name'> => ({
+export const contentsFields = (contents: FoodAsked['contents']): ContentsFields => {
+  const typed = (value: number | undefined) => (value === undefined ? '' : asTyped(value))
+  const share = (value: number | undefined) => (value === undefined ? '' : percent(value))
+  return {
+    contains: contents?.dry !== undefined ? 'dry' : contents?.cells !== undefined ? 'cells' : 'notKnown',
+    dry: typed(contents?.dry),
+    cells: typed(contents?.cells === undefined ? undefined : contents.cells / 1e6),
+    cellPicograms: typed(contents?.cellPicograms),
+    nitrogen: share(contents?.nitrogen),
+    phosphorus: share(contents?.phosphorus),
+  }
+}
+
+export const figureFields = (figures: Figures): Omit<KindFields, 'food' | 'name' | keyof ContentsFields> => ({
   sort: figures.sort,
   low: typedMillilitres(figures.band.low),
   high: typedMillilitres(figures.band.high),
@@ -56,9 +77,11 @@ export const newKindFields = (food: FoodId): KindFields => ({
   food,
   name: '',
   ...figureFields(usualFood.freshNonViable),
+  ...contentsFields(undefined),
 })
 export const knownKindFields = (food: FoodDescribed): KindFields => ({
   food: food.food,
   name: food.name,
   ...figureFields(food),
+  ...contentsFields(food.contents),
 })

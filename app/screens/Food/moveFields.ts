@@ -24,6 +24,8 @@ export type MoveFields = PlaceFields & {
   readonly some: number | null
   readonly lot: LotId
   readonly mark: string
+  /** What has thawed may go to a fridge as well. */
+  readonly door: 'fridge' | 'freezer'
 }
 
 /** Another door than the one it stands behind; a new one where there is no other. */
@@ -33,12 +35,13 @@ export const elsewhere = (world: World, door: 'fridge' | 'freezer', here: PlaceI
 }
 
 export const moveFields = (world: World, lot: Lot, now: Moment): MoveFields => ({
-  ...elsewhere(world, 'freezer', lot.place, now),
+  ...elsewhere(world, lot.meltedOn ? 'fridge' : 'freezer', lot.place, now),
   how: 'all',
   trays: 1,
   some: 1,
   lot: newId<LotId>(),
   mark: partMark(world, lot),
+  door: lot.meltedOn ? 'fridge' : 'freezer',
 })
 
 const isFull = ({ holds, rows, columns }: TrayNow): boolean => holds === rows * columns
@@ -66,19 +69,19 @@ export const partOf = ({ how, trays, some }: MoveFields, lot: Lot): Part | undef
 }
 
 export const moveLot =
-  (fields: MoveFields, from: LotId): FormAsk =>
+  (fields: MoveFields, from: LotId, asTheyAre = false): FormAsk =>
   (world, { now }) => {
     // Sent before the app was killed, and restored as a draft since.
     if (world.lots.has(fields.lot)) return ok([])
     const lot = world.lots.get(from)
     if (!lot) return trouble('', { why: 'noSuchLot' })
-    const place = readPlace(fields, 'freezer', world, now)
+    const place = readPlace(fields, lot.meltedOn ? fields.door : 'freezer', world, now)
     if (!place.ok) return place
     const part = partOf(fields, lot)
     if (!part) return trouble('count', { why: 'howMany' })
     const mark = readName(fields.mark, 'mark')
     if (!mark.ok && fields.how !== 'all') return mark
-    const asked = { from, to: place.value.place, ...part, lot: fields.lot, mark: mark.ok ? mark.value : '' }
+    const asked = { from, to: place.value.place, ...part, lot: fields.lot, mark: mark.ok ? mark.value : '', asTheyAre }
     const moved = placed(movePortions(place.value.world, asked, now), { notACount: 'count', moreThanLeft: 'count' })
     return moved.ok ? ok([...place.value.facts, ...moved.value]) : moved
   }

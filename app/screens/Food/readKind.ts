@@ -9,6 +9,7 @@ import {
   type Span,
 } from '../../../core/index.ts'
 import type { KindFields } from './kindFields.ts'
+import { readContents } from './readContents.ts'
 import { readName } from './readName.ts'
 import { type FormAsk, placed, type Trouble, trouble } from './useAct.ts'
 
@@ -66,6 +67,8 @@ export const logKind =
     const { per = 0, everyNights = 0, life = 0, freezerLife, shakeHours, residue = 0 } = numbers.value
     const band = readBand(fields, per)
     if (!band.ok) return band
+    const contents = readContents(fields)
+    if (!contents.ok) return contents
     const frozen: Span | undefined =
       freezerLife === undefined ? undefined : { count: freezerLife, unit: fields.freezerUnit }
     const described = describeFood(
@@ -80,6 +83,7 @@ export const logKind =
         residueShare: residue / 100,
         ...(frozen ? { freezerLife: frozen } : {}),
         ...(shakeHours === undefined ? {} : { shakeHours }),
+        ...(contents.value ? { contents: contents.value } : {}),
       },
       now,
     )

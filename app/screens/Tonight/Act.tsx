@@ -69,6 +69,7 @@ const doseWhys: Record<DoseRefusal['why'], true> = {
   farAboveRange: true,
   moreThanBottleHolds: true,
   pastItsDay: true,
+  fromAside: true,
 }
 const isAsked = (refusal: NonNullable<Dosing['refusal']>): refusal is DoseRefusal => refusal.why in doseWhys
 

@@ -16,6 +16,7 @@ import { FridgeSoon } from './FridgeSoon.tsx'
 import { NothingLeft } from './NothingLeft.tsx'
 import { NothingPlanned } from './NothingPlanned.tsx'
 import { OpenTray } from './OpenTray.tsx'
+import { OrderSoon } from './OrderSoon.tsx'
 import { OtherLines } from './OtherLines.tsx'
 import { Holding, Lamps, Overfed, Unlogged } from './rare.ts'
 import { Shaking } from './Shaking.tsx'
@@ -93,6 +94,7 @@ export const Tonight = () => {
         <OtherLines lines={others} reader={reader} dosing={dosing} />
         {shakeNow && <Shaking />}
         {!asleep && <FridgeSoon />}
+        {!asleep && <OrderSoon reading={reading} />}
         <SomethingElse key={line.plan.plan} {...parts} serving={serving} />
       </Later>
     </Page>

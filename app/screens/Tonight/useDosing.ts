@@ -52,7 +52,7 @@ export type ActRefusal =
   | NightsCountRefusal
   | HoldRefusal
   | ChoiceRefusal
-export type Confirmed = Pick<DoseAsked, 'again' | 'sure' | 'aside' | 'heldMore' | 'why'>
+export type Confirmed = Pick<DoseAsked, 'again' | 'sure' | 'aside' | 'heldMore' | 'asideIsFine' | 'why'>
 
 /** What was taken and what reached the tank; of a shared portion, where the rest went. */
 export type Dose = {

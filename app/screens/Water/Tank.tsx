@@ -1,49 +1,30 @@
 /** One tank: its water, its lamp, what it is fed. */
-import {
-  doseWater,
-  lampOut,
-  litres,
-  nightOf,
-  plansAt,
-  type TankDescribed,
-  trueWater,
-  usGallons,
-  wallDay,
-} from '../../../core/index.ts'
+import { lampOut, nightOf, plansAt, type TankDescribed, wallDay } from '../../../core/index.ts'
 import { Actions, ButtonLink } from '../../parts/Actions.tsx'
 import { Facts } from '../../parts/Facts.tsx'
-import { Line, Lines } from '../../parts/Lines.tsx'
-import { MoreExact } from '../../parts/MoreExact.tsx'
+import { Lines } from '../../parts/Lines.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { phoneZone } from '../../state/phoneZone.ts'
 import { bothClocks } from '../../words/bothClocks.ts'
-import { dayWords } from '../../words/dates.ts'
 import { zoneWords } from '../../words/entries.ts'
 import { lampClocks } from '../../words/lamp.ts'
-import { about, millilitres } from '../../words/numbers.ts'
-import { howMuch } from '../../words/plan.ts'
+import { millilitres } from '../../words/numbers.ts'
+import { tankWaterRows } from '../../words/volume.ts'
 import type { Reading } from '../useReading.ts'
 import { Lamp } from './Lamp.tsx'
 import { Meeting } from './Meeting.tsx'
+import { TankBefore } from './TankBefore.tsx'
 import { TankPlan } from './TankPlan.tsx'
 
 export const Tank = ({ tank, reading }: { readonly tank: TankDescribed; readonly reading: Reading }) => {
   const { world, now } = reading
-  const reckoned = doseWater(tank.water)
-  const real = trueWater(tank.water)
   const plans = plansAt(world, now).filter((plan) => plan.tank === tank.tank)
-  const earlier = (world.tanks.get(tank.tank) ?? []).filter((described) => described !== tank)
   const today = wallDay(now, tank.zone)
   return (
     <Section title={tank.name}>
       <Facts
         facts={[
-          {
-            term: 'Water',
-            fact: howMuch(reckoned, tank.water.about),
-            note: reckoned && `${about(litres(reckoned))} litres, ${about(usGallons(reckoned))} US gallons`,
-          },
-          ...(real ? [{ term: 'True volume', fact: `${about(litres(real))} litres` }] : []),
+          ...tankWaterRows(tank.water),
           { term: 'Lights out', fact: tank.lightsOut, note: lampNote(tank, reading) },
           { term: 'Pipette’s mark', fact: millilitres(tank.pipetteMark) },
         ]}
@@ -55,17 +36,7 @@ export const Tank = ({ tank, reading }: { readonly tank: TankDescribed; readonly
         ))}
       </Lines>
       <Meeting tank={tank} plans={plans} reading={reading} />
-      {earlier.length > 0 && (
-        <MoreExact label="What it was before">
-          <Lines>
-            {earlier.toReversed().map((described) => (
-              <Line key={described.at} lead={`from ${dayWords(wallDay(described.at, described.zone), today)}`}>
-                {`${described.name}: ${howMuch(doseWater(described.water), described.water.about)}, lights out at ${described.lightsOut}`}
-              </Line>
-            ))}
-          </Lines>
-        </MoreExact>
-      )}
+      <TankBefore tank={tank} today={today} reading={reading} />
       <Actions>
         <ButtonLink kind="quiet" href={`#/water/tank/${tank.tank}`}>
           Change this tank<span className="for-ears">: {tank.name}</span>

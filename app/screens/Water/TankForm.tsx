@@ -26,19 +26,13 @@ import { useDraft } from '../../state/useDraft.ts'
 import { fromStorage, useRequest } from '../../state/useRequest.ts'
 import { nameTakenWords } from '../../words/plan.ts'
 import { refusalText } from '../../words/refusals.ts'
+import { waterRefusalText } from '../../words/waterRefusals.ts'
 import { Ending } from '../Ending.tsx'
 import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
 import { ExactFields } from './ExactFields.tsx'
-import {
-  type FieldRefusal,
-  fieldsOf,
-  newTankFields,
-  readTank,
-  type TankField,
-  type TankFields,
-  usualName,
-} from './tankFields.ts'
+import { type TankWrong, wrongAt } from './readFields.ts'
+import { fieldsOf, newTankFields, readTank, type TankFields, usualName } from './tankFields.ts'
 import { WaterQuestion } from './WaterQuestion.tsx'
 
 type NameTaken = { readonly why: 'nameTaken'; readonly name: string }
@@ -61,16 +55,16 @@ export const TankForm = () => {
   // With one tank its name goes without saying.
   const askName = known !== undefined || tanksAt(reading.world, reading.now).length > 0
   const { busy, refusal: stopped, send, reset } = useRequest<NameTaken>()
-  const [wrong, setWrong] = useState<FieldRefusal<TankField>>()
+  const [wrong, setWrong] = useState<TankWrong>([])
 
   const change = (changed: Partial<TankFields>) => {
-    setWrong(undefined)
+    setWrong([])
     reset()
     type(changed)
   }
   const save = async (alike = false) => {
     const read = readTank(fields.tank, fields, nowIs())
-    setWrong(read.ok ? undefined : read.refusal)
+    setWrong(read.ok ? [] : read.refusal)
     if (!read.ok) return
     const [described] = read.value
     const { tank, name } = described
@@ -86,7 +80,8 @@ export const TankForm = () => {
     go('/water')
   }
   const taken = stopped?.why === 'nameTaken' ? stopped : undefined
-  const shared = { fields, change, refusal: wrong, reading }
+  const shared = { fields, change, wrong, reading }
+  const noLights = wrongAt(wrong, 'lightsOut')
   return (
     <Page
       title={known ? known.name : 'A tank'}
@@ -116,7 +111,7 @@ export const TankForm = () => {
           label="When do the lights go out?"
           value={fields.lightsOut}
           onChange={(lightsOut) => change({ lightsOut })}
-          error={wrong?.field === 'lightsOut' ? refusalText(wrong.refusal, reading) : undefined}
+          error={noLights && waterRefusalText(noLights, reading)}
         />
         <MoreExact label="Make it more exact" open={exactField(wrong)}>
           <ExactFields {...shared} named={askName} />
@@ -146,5 +141,5 @@ export const TankForm = () => {
 }
 
 /** The folded part opens where something in it is wrong. */
-export const exactField = (wrong: FieldRefusal<TankField> | undefined): boolean =>
-  wrong !== undefined && wrong.field !== 'volume' && wrong.field !== 'unit' && wrong.field !== 'lightsOut'
+export const exactField = (wrong: TankWrong): boolean =>
+  wrong.some(({ field }) => field !== 'volume' && field !== 'unit' && field !== 'lightsOut')

@@ -1,12 +1,12 @@
 /** Tanks that were kept once: their past stays, and each can come back. */
-import { doseWater, ok, type TankDescribed } from '../../../core/index.ts'
+import { ok, type TankDescribed } from '../../../core/index.ts'
 import { Button } from '../../parts/Actions.tsx'
 import { Line, Lines } from '../../parts/Lines.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { useRequest } from '../../state/useRequest.ts'
-import { howMuch } from '../../words/plan.ts'
 import { refusalText } from '../../words/refusals.ts'
+import { doseWaterWords } from '../../words/volume.ts'
 import type { Reading } from '../useReading.ts'
 
 type TanksThatWereProps = { readonly tanks: readonly TankDescribed[]; readonly reading: Reading }
@@ -30,7 +30,7 @@ export const TanksThatWere = ({ tanks, reading }: TanksThatWereProps) => {
               </Button>
             }
           >
-            {tank.name}, {howMuch(doseWater(tank.water), tank.water.about)}
+            {tank.name}, {doseWaterWords(tank.water)}
           </Line>
         ))}
       </Lines>

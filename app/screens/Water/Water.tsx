@@ -1,10 +1,10 @@
 /** Each tank: its water, its lamp, its plans. */
-import { doseWater, retiredTanksAt, type TankDescribed, tanksAt } from '../../../core/index.ts'
+import { retiredTanksAt, type TankDescribed, tanksAt } from '../../../core/index.ts'
 import { Actions, ButtonLink } from '../../parts/Actions.tsx'
 import { Empty } from '../../parts/Empty.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { capital, inWords } from '../../words/numbers.ts'
-import { howMuch } from '../../words/plan.ts'
+import { doseWaterWords } from '../../words/volume.ts'
 import { useReading } from '../useReading.ts'
 import { Tank } from './Tank.tsx'
 import { TanksThatWere } from './TanksThatWere.tsx'
@@ -39,7 +39,6 @@ export const Water = () => {
 const answer = (tanks: readonly TankDescribed[], were: boolean): string => {
   const [first] = tanks
   if (!first) return were ? 'No tank is kept now.' : 'No tank is described yet.'
-  if (tanks.length === 1)
-    return `${first.name}: ${howMuch(doseWater(first.water), first.water.about)}, lights out at ${first.lightsOut}.`
+  if (tanks.length === 1) return `${first.name}: ${doseWaterWords(first.water)}, lights out at ${first.lightsOut}.`
   return `${capital(inWords(tanks.length))} tanks.`
 }

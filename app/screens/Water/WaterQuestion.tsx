@@ -1,24 +1,23 @@
 /** "How much water?": a number, its unit, and "about". */
 import { litres, readWater, usGallons } from '../../../core/index.ts'
-import { Button } from '../../parts/Actions.tsx'
-import { Notice } from '../../parts/Notice.tsx'
 import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
 import { about, waterUnitOptions, waterUnits } from '../../words/numbers.ts'
 import type { Reading } from '../../words/reading.ts'
-import { type AnyRefusal, refusalText } from '../../words/refusals.ts'
-import type { FieldRefusal, TankField, TankFields } from './tankFields.ts'
+import { type WaterFormRefusal, waterRefusalText } from '../../words/waterRefusals.ts'
+import { type TankWrong, wrongAt } from './readFields.ts'
+import type { TankFields } from './tankFields.ts'
+import { VastQuestion } from './VastQuestion.tsx'
 
 type Props = {
   readonly fields: TankFields
   readonly change: (fields: Partial<TankFields>) => void
-  readonly refusal: FieldRefusal<TankField> | undefined
+  readonly wrong: TankWrong
   readonly reading: Reading
 }
 
-export const WaterQuestion = ({ fields, change, refusal, reading }: Props) => {
-  const wrong = (field: TankField): AnyRefusal | undefined => (refusal?.field === field ? refusal.refusal : undefined)
-  const said = (why: AnyRefusal | undefined) => why && refusalText(why, reading)
-  const volume = wrong('volume')
+export const WaterQuestion = ({ fields, change, wrong, reading }: Props) => {
+  const said = (why: WaterFormRefusal | undefined) => why && waterRefusalText(why, reading)
+  const volume = wrongAt(wrong, 'volume')
   return (
     <>
       <UnitNumberField
@@ -31,15 +30,10 @@ export const WaterQuestion = ({ fields, change, refusal, reading }: Props) => {
         unit={fields.unit ?? null}
         onUnit={(unit) => change({ unit })}
         error={volume?.why === 'vast' ? undefined : said(volume)}
-        unitError={said(wrong('unit'))}
+        unitError={said(wrongAt(wrong, 'unit'))}
       />
       {volume?.why === 'vast' && (
-        <Notice kind="refusal">
-          <p>{said(volume)}</p>
-          <Button kind="quiet" onAct={() => change({ vastIsRight: true })}>
-            Yes, it is that big
-          </Button>
-        </Notice>
+        <VastQuestion refusal={volume} reading={reading} onYes={() => change({ vastIsRight: true })} />
       )}
     </>
   )

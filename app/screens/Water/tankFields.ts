@@ -1,52 +1,53 @@
 /** A tank's form: what is typed, and what the core makes of it. Shared by the first evening and by Water. */
 import {
   describeTank,
-  type InsideMeasures,
+  type ExactWater,
   type LampClock,
   type Moment,
-  mostCentimetres,
+  measuresOf,
+  noteMeasures,
   ok,
-  type Result,
   readMillilitres,
-  readNumber,
   readWater,
-  refuse,
   type TankDescribed,
   type TankId,
   type TankRefusal,
   type TankWater,
+  vastMeasures,
   type WaterAmount,
   type WaterUnit,
-  waterReadings,
   type Zone,
 } from '../../../core/index.ts'
-import { asTyped, typedMillilitres } from '../../words/numbers.ts'
-import type { AnyRefusal } from '../../words/refusals.ts'
+import { typedMillilitres } from '../../words/numbers.ts'
+import {
+  inUnit,
+  type MeasureFields,
+  measureFieldsOf,
+  newMeasureFields,
+  readMeasures,
+  type TypedMeasure,
+  text,
+} from './measureFields.ts'
+import { all, at, type Read, wrong } from './readFields.ts'
 
-export type TankFields = {
+export type TankFields = MeasureFields & {
   readonly name: string
   readonly volume: string
   readonly unit: WaterUnit | undefined
   readonly about: boolean
   /** She was asked whether a vast volume is right. */
   readonly vastIsRight: boolean
+  /** The same of a fill or of measurements that make a vast one. */
+  readonly vastMeasuresAreRight: boolean
   readonly lightsOut: string
   readonly lamp: LampClock
   readonly zone: string
   readonly mark: string
-  readonly form: 'none' | 'rectangle' | 'cylinder'
-  readonly length: string
-  readonly width: string
-  readonly diameter: string
-  readonly waterline: string
-  /** Per cent. */
-  readonly solids: string
-  readonly sump: string
   readonly measured: string
   readonly doseBy: 'stated' | 'true'
 }
-export type TankField = Exclude<keyof TankFields, 'about' | 'vastIsRight' | 'doseBy' | 'form' | 'lamp'>
-export type FieldRefusal<Field> = { readonly field: Field; readonly refusal: AnyRefusal }
+/** `measures`: what concerns the measurements as a whole. */
+export type TankField = TypedMeasure | 'volume' | 'unit' | 'lightsOut' | 'zone' | 'mark' | 'measured' | 'measures'
 
 /** What a tank is called that was given no name. */
 export const usualName = 'Tank'
@@ -57,25 +58,15 @@ export const newTankFields = (zone: Zone, name = usualName): TankFields => ({
   unit: undefined,
   about: true,
   vastIsRight: false,
+  vastMeasuresAreRight: false,
   lightsOut: '21:00',
   lamp: 'followsClocks',
   zone,
   mark: '0.05',
-  form: 'none',
-  length: '',
-  width: '',
-  diameter: '',
-  waterline: '',
-  solids: '10',
-  sump: '',
   measured: '',
   doseBy: 'stated',
+  ...newMeasureFields,
 })
-
-const text = (value: number | undefined): string => (value === undefined ? '' : asTyped(value))
-/** The form has one unit for all its water; an amount noted in another is said in that one. */
-const inUnit = (water: WaterAmount | undefined, unit: WaterUnit): string =>
-  text(water && (water.unit === unit ? water.value : waterReadings(water)[unit]))
 
 export const fieldsOf = ({
   name,
@@ -85,8 +76,8 @@ export const fieldsOf = ({
   zone,
   pipetteMark,
 }: TankDescribed): TankFields => {
-  const shape = water.inside?.shape
-  const unit = (water.stated ?? water.measured ?? water.inside?.sump)?.unit
+  const { sump, refugium } = measuresOf(water) ?? {}
+  const unit = (water.stated ?? water.measured ?? sump ?? refugium)?.unit
   return {
     ...newTankFields(zone),
     name,
@@ -94,103 +85,81 @@ export const fieldsOf = ({
     unit,
     about: water.about,
     vastIsRight: true,
+    vastMeasuresAreRight: true,
     lightsOut,
     lamp,
     mark: typedMillilitres(pipetteMark),
-    form: shape?.form ?? 'none',
-    length: shape?.form === 'rectangle' ? text(shape.length) : '',
-    width: shape?.form === 'rectangle' ? text(shape.width) : '',
-    diameter: shape?.form === 'cylinder' ? text(shape.diameter) : '',
-    waterline: text(shape?.waterline),
-    solids: text(water.inside ? Math.round(water.inside.solids * 1000) / 10 : 10),
-    sump: inUnit(water.inside?.sump, unit ?? 'L'),
     measured: inUnit(water.measured, unit ?? 'L'),
     doseBy: water.doseBy,
+    ...measureFieldsOf(water, unit ?? 'L'),
   }
 }
 
-type Read<Value> = Result<Value, FieldRefusal<TankField>>
-const at = <Value>(field: TankField, read: Result<Value, AnyRefusal>): Read<Value> =>
-  read.ok ? read : refuse({ field, refusal: read.refusal })
-
-const centimetres = (field: TankField, typed: string): Read<number> => {
-  const read = readNumber(typed)
-  if (!read.ok) return refuse({ field, refusal: read.refusal })
-  if (read.value > mostCentimetres) return refuse({ field, refusal: { why: 'beyondAnyTank' } })
-  return read.value > 0 ? ok(read.value) : refuse({ field, refusal: { why: 'notPositive', typed } })
-}
-
-/** Sump and measured fill are in the unit of the volume she gave, litres without one. */
-const optionalWater = (field: TankField, typed: string, unit: WaterUnit): Read<WaterAmount | undefined> =>
-  typed.trim() === '' ? ok(undefined) : at(field, readWater(typed, unit, true))
-
-const inside = (fields: TankFields, unit: WaterUnit): Read<InsideMeasures | undefined> => {
-  if (fields.form === 'none') return ok(undefined)
-  const waterline = centimetres('waterline', fields.waterline)
-  if (!waterline.ok) return waterline
-  const share = readNumber(fields.solids)
-  if (!share.ok) return refuse({ field: 'solids', refusal: share.refusal })
-  if (share.value < 0 || share.value > 60) return refuse({ field: 'solids', refusal: { why: 'dryTank' } })
-  const sump = optionalWater('sump', fields.sump, unit)
-  if (!sump.ok) return sump
-  const rest = { solids: share.value / 100, ...(sump.value ? { sump: sump.value } : {}) }
-  if (fields.form === 'cylinder') {
-    const diameter = centimetres('diameter', fields.diameter)
-    if (!diameter.ok) return diameter
-    return ok({ shape: { form: 'cylinder', diameter: diameter.value, waterline: waterline.value }, ...rest })
-  }
-  const length = centimetres('length', fields.length)
-  if (!length.ok) return length
-  const width = centimetres('width', fields.width)
-  if (!width.ok) return width
-  return ok({
-    shape: { form: 'rectangle', length: length.value, width: width.value, waterline: waterline.value },
-    ...rest,
-  })
-}
-
-/** The water alone, or the first field of it that does not do. */
+/** The water alone, or every field of it that does not do. */
 export const readTankWater = (fields: TankFields): Read<TankWater> => {
   const unit = fields.unit ?? 'L'
-  const measured = optionalWater('measured', fields.measured, unit)
-  if (!measured.ok) return measured
-  const measures = inside(fields, unit)
-  if (!measures.ok) return measures
-  const knownOtherwise = measured.value !== undefined || measures.value !== undefined
-  const stated: Read<WaterAmount | undefined> =
-    fields.volume.trim() === '' && knownOtherwise
-      ? ok(undefined)
-      : at('volume', readWater(fields.volume, fields.unit, fields.vastIsRight))
-  if (!stated.ok)
-    return stated.refusal.refusal.why === 'unitUnknown' ? refuse({ ...stated.refusal, field: 'unit' }) : stated
-  return ok({
-    ...(stated.value ? { stated: stated.value } : {}),
-    about: fields.about,
-    ...(measured.value ? { measured: measured.value } : {}),
-    ...(measures.value ? { inside: measures.value } : {}),
-    doseBy: fields.doseBy,
+  const knownOtherwise = fields.measured.trim() !== '' || fields.form !== 'none'
+  const read = all({
+    stated: fields.volume.trim() === '' && knownOtherwise ? ok(undefined) : stated(fields),
+    measured: fields.measured.trim() === '' ? ok(undefined) : at('measured', readWater(fields.measured, unit, true)),
+    exact: readMeasures(fields, unit),
+  })
+  if (!read.ok) return read
+  const water = waterOf(fields, read.value)
+  const vast = fields.vastMeasuresAreRight ? undefined : vastMeasures(water)
+  return vast === undefined ? ok(water) : wrong('measures', { why: 'vast', litres: vast })
+}
+
+const stated = (fields: TankFields): Read<WaterAmount> => {
+  const read = readWater(fields.volume, fields.unit, fields.vastIsRight)
+  return at(!read.ok && read.refusal.why === 'unitUnknown' ? 'unit' : 'volume', read)
+}
+
+type Parts = {
+  readonly stated: WaterAmount | undefined
+  readonly measured: WaterAmount | undefined
+  readonly exact: ExactWater | undefined
+}
+const waterOf = ({ about, doseBy }: TankFields, { stated, measured, exact }: Parts): TankWater => ({
+  ...(stated ? { stated } : {}),
+  about,
+  ...(measured ? { measured } : {}),
+  ...(exact ? noteMeasures(exact) : {}),
+  doseBy,
+})
+
+/** As much of it as can be read while she is still typing. */
+export const waterSoFar = (fields: TankFields): TankWater => {
+  const unit = fields.unit ?? 'L'
+  const read = {
+    stated: readWater(fields.volume, fields.unit, true),
+    measured: readWater(fields.measured, unit, true),
+    exact: readMeasures(fields, unit),
+  }
+  return waterOf(fields, {
+    stated: read.stated.ok ? read.stated.value : undefined,
+    measured: read.measured.ok ? read.measured.value : undefined,
+    exact: read.exact.ok ? read.exact.value : undefined,
   })
 }
 
 const fieldOf: Record<TankRefusal['why'], TankField> = {
   noWater: 'volume',
-  dryTank: 'waterline',
+  dryTank: 'measures',
   zoneUnknown: 'zone',
   lightsOutMissing: 'lightsOut',
   markNotPositive: 'mark',
 }
 
-/** The whole form, or the first field that does not do. */
+/** The whole form, or every field that does not do. */
 export const readTank = (tank: TankId, fields: TankFields, now: Moment): Read<readonly [TankDescribed]> => {
-  const water = readTankWater(fields)
-  if (!water.ok) return water
-  const mark = at('mark', readMillilitres(fields.mark))
-  if (!mark.ok) return mark
+  const read = all({ water: readTankWater(fields), mark: at('mark', readMillilitres(fields.mark)) })
+  if (!read.ok) return read
+  const { water, mark } = read.value
   const { zone, lightsOut, lamp } = fields
   const name = fields.name.trim() || usualName
   // A lamp that follows the clocks goes without saying.
   const clock = lamp === 'followsClocks' ? {} : { lamp }
-  const asked = { tank, name, water: water.value, zone, lightsOut, ...clock, pipetteMark: mark.value }
-  const described = describeTank(asked, now)
-  return described.ok ? described : refuse({ field: fieldOf[described.refusal.why], refusal: described.refusal })
+  const described = describeTank({ tank, name, water, zone, lightsOut, ...clock, pipetteMark: mark }, now)
+  return described.ok ? described : wrong(fieldOf[described.refusal.why], described.refusal)
 }

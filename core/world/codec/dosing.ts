@@ -46,6 +46,7 @@ const given = {
       v.looseObject({ from: v.literal('bottle'), bottle: id<BottleId>(), amount }),
     ]),
   ),
+  fromAside: maybe(v.literal(true)),
   why: maybe(text),
 }
 export const doseGiven = v.looseObject({

@@ -3,6 +3,7 @@ import { request, start } from '../../../app/state/store.ts'
 import { type Entry, type Fact, giveDose, tonight } from '../../../core/index.ts'
 import { foldBesideParse } from '../foldBeside.ts'
 import { median } from '../median.ts'
+import { walkBesideFold } from '../walkBeside.ts'
 import { type BareDisk, openBareDisk } from './bareDisk.ts'
 import { watchTheDisk } from './watchTheDisk.ts'
 
@@ -53,6 +54,7 @@ const timed = {
   started: start(),
   tapBesideAdd,
   foldBesideParse,
+  walkBesideFold,
 }
 declare global {
   interface Window {

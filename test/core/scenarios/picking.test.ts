@@ -2,10 +2,10 @@
 import { describe, expect, test } from 'vitest'
 import {
   type BottleId,
-  costPerDose,
+  bottleAccounts,
   day,
+  doseCost,
   type LotId,
-  lostOf,
   movePortions,
   portionsGone,
   recordFreezing,
@@ -20,7 +20,6 @@ import {
   bottleOf,
   dose,
   firstBottle,
-  greenFood,
   kitchenFreezer,
   lab,
   lineOf,
@@ -77,9 +76,8 @@ describe('34.00 and 9.50 postage for 120 mL: 102 portions and 14 mL kept fresh a
     return book
   }
   const cost = (world: World) => {
-    const bottle = world.bottles.get(firstBottle)
-    const [food] = world.foods.get(greenFood) ?? []
-    return bottle && food && costPerDose(bottle, food, mL(1), lostOf(world, bottle))
+    const account = bottleAccounts(world).get(firstBottle)
+    return account && doseCost(world, account, mL(1), { now: at('2027-01-08 12:00'), today: day('2027-01-08') })
   }
   const inPounds = (world: World, doses = 1) => {
     const told = cost(world)

@@ -16,6 +16,18 @@ const tank = {
   lightsOut: '22:00',
   pipetteMark: 100,
 }
+const measured = {
+  ...tank,
+  water: {
+    ...tank.water,
+    exact: {
+      shape: { form: 'bowFront', length: 120, width: 45, bow: 10 },
+      measures: { taken: 'outside', height: 50, glass: 10, base: 12, down: 0 },
+      solids: { by: 'sandAndRock', rockKg: 30 },
+      refugium: { value: 12, unit: 'L' },
+    },
+  },
+}
 const food = {
   kind: 'foodDescribed',
   at,
@@ -40,6 +52,10 @@ test.each([
   ['a moment before 1970', tank, ['at'], -1],
   ['a moment in 2200', tank, ['at'], Date.UTC(2200, 0, 1)],
   ['an id of capitals', tank, ['tank'], 'TANK1'],
+  ['a bow that does not stand out', measured, ['water', 'exact', 'shape', 'bow'], 0],
+  ['water above the rim', measured, ['water', 'exact', 'measures', 'down'], -1],
+  ['measurements of nobody knows which side', measured, ['water', 'exact', 'measures', 'taken'], 'somewhere'],
+  ['rock of less than nothing', measured, ['water', 'exact', 'solids', 'rockKg'], -0.1],
   ['more left on the walls than a fifth', food, ['residueShare'], 0.21],
   ['a dose every no nights', food, ['everyNights'], 0],
   ['a negative amount', food, ['band', 'low'], -1],
@@ -57,4 +73,11 @@ test('a book figure may have fallen below zero, a count may not', () => {
   const counted = { kind: 'portionsCounted', at, lot: 'lot1', counted: 12, book: -3 }
   expect(decodeEntry({ id, fact: counted })).toEqual({ id, fact: counted })
   expect(decodeEntry({ id, fact: { ...counted, counted: -1 } })).toBeUndefined()
+})
+
+test('a form only a newer version knows does not cost this one the tank', () => {
+  const oval = replaced(measured, ['water', 'exact', 'shape'], { form: 'oval', across: 90, deep: 'half' })
+  expect(decodeEntry({ id, fact: oval })).toEqual({ id, fact: oval })
+  const noName = replaced(measured, ['water', 'exact', 'shape'], { across: 90 })
+  expect(decodeEntry({ id, fact: noName })).toBeUndefined()
 })

@@ -33,6 +33,12 @@ export const Otherwise = (props: OtherwiseProps) => {
         <ButtonLink kind="quiet" href={`#/dose/${line.plan.plan}`}>
           Write it down exactly
         </ButtonLink>
+        <ButtonLink kind="quiet" href={`#/food/too-much/${line.plan.plan}`}>
+          Far too much went in
+        </ButtonLink>
+        <ButtonLink kind="quiet" href="#/food/wrong">
+          Thawed, off, or no label
+        </ButtonLink>
       </Actions>
     </>
   )

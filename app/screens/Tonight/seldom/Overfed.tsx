@@ -18,7 +18,11 @@ export const Overfed = ({ line, much, dosing }: OverfedProps) => {
     })
   return (
     <Notice kind={far ? 'caution' : 'note'}>
-      {far && <p>{farTooMuchWords}</p>}
+      {far && (
+        <p>
+          {farTooMuchWords} <a href={`#/food/too-much/${plan}`}>What to do now</a>
+        </p>
+      )}
       <p>{overfedWords(much)}</p>
       <Actions>
         <Button kind="quiet" waiting={dosing.busy} onAct={choose(much.usual)}>

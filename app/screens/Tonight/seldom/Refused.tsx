@@ -32,7 +32,12 @@ export const Refused = ({ refusal, food, told = false, reader, reading, ways }: 
 )
 
 /** What is noted all the same, and bears a mark for it. */
-const overrides: Partial<Record<DoseRefusal['why'], true>> = { aboveRange: true, farAboveRange: true, pastItsDay: true }
+const overrides: Partial<Record<DoseRefusal['why'], true>> = {
+  aboveRange: true,
+  farAboveRange: true,
+  pastItsDay: true,
+  fromAside: true,
+}
 
 type WaysProps = Omit<RefusedProps, 'reading' | 'told'> & { readonly told: boolean }
 
@@ -55,6 +60,14 @@ const Ways = ({ refusal, food, told, reader, ways }: WaysProps) => {
           reasons={['sniffed', 'notNoted']}
           told={told}
           ways={ways}
+        />
+      )
+    case 'fromAside':
+      return (
+        <Sure
+          reasons={['sniffed', 'notNoted']}
+          told={told}
+          ways={{ ...ways, onSure: (more) => ways.onSure({ ...more, asideIsFine: true }) }}
         />
       )
     case 'moreThanBottleHolds': {

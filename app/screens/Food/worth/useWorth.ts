@@ -1,0 +1,92 @@
+/** What the card reads: the portion and the day as she has them, and what the core makes of every day. */
+import { useMemo } from 'react'
+import {
+  type Bottle,
+  type BottleId,
+  couldBeShared,
+  type Day,
+  daysBetween,
+  doseToFreeze,
+  earlier,
+  type FoodDescribed,
+  type FreezingAhead,
+  freezingAhead,
+  isDay,
+  later,
+  type Microlitres,
+  microlitres,
+  mostPerWell,
+  portionsCover,
+  proposePortion,
+  readMillilitres,
+  usualWell,
+  type WouldMake,
+} from '../../../../core/index.ts'
+import { useDraft } from '../../../state/useDraft.ts'
+import type { FieldRefusal } from '../../../words/foodRefusals.ts'
+import { typedMillilitres } from '../../../words/numbers.ts'
+import { useReading } from '../../useReading.ts'
+
+/** Undefined: as proposed. */
+type PortionFields = { readonly portion: string | undefined }
+const proposedPortion: PortionFields = { portion: undefined }
+/** Undefined: today. */
+type DayFields = { readonly day: string | undefined }
+const noDay: DayFields = { day: undefined }
+
+export type Worth = {
+  readonly freezing: FreezingAhead
+  readonly each: Microlitres
+  /** All of it, frozen today. */
+  readonly makes: WouldMake | undefined
+  /** The last day of the slider, and how many it has beyond today. */
+  readonly until: Day
+  readonly days: number
+  readonly portion: string
+  readonly choosePortion: (typed: string) => void
+  /** What is wrong with the portion as typed; the proposed one is reckoned with meanwhile. */
+  readonly trouble: FieldRefusal | undefined
+}
+
+export const useWorth = (bottle: Bottle, food: FoodDescribed): Worth => {
+  const { world, now, today } = useReading()
+  const { fields, change } = useDraft(`worth/${bottle.id}`, proposedPortion)
+  const { dose, mark } = doseToFreeze(world, food.food, now)
+  const proposed = proposePortion(dose, mark, mostPerWell(usualWell))?.portion ?? microlitres(1000)
+  const portion = fields.portion ?? typedMillilitres(proposed)
+  const read = readMillilitres(portion)
+  const each = read.ok ? read.value : proposed
+  const freezing = useMemo(
+    () => freezingAhead(world, { bottle, food, each }, { now, today }),
+    [world, bottle, food, each, now, today],
+  )
+  const until = later(today, freezing.until ?? today)
+  const all = food.freezerLife ? freezing.ifFrozenOn(today).portions : 0
+  return {
+    freezing,
+    each,
+    makes:
+      all > 0
+        ? {
+            portions: all,
+            each,
+            nights: portionsCover(world, food.food, { each, count: all }, now),
+            couldBeShared: couldBeShared(world, food.food, each, now),
+          }
+        : undefined,
+    until,
+    days: daysBetween(today, until),
+    portion,
+    choosePortion: (typed) => change({ portion: typed }),
+    trouble: read.ok ? undefined : read.refusal,
+  }
+}
+
+/** Kept apart from the rest: only what the day changes is drawn again while it moves. */
+export const useChosenDay = (bottle: BottleId, until: Day): readonly [Day, (day: Day) => void] => {
+  const { today } = useReading()
+  const { fields, change } = useDraft(`worth-day/${bottle}`, noDay)
+  const chosen = fields.day !== undefined && isDay(fields.day) ? fields.day : today
+  // A day chosen on an evening gone by may have passed, or the bottle may keep less long than it did.
+  return [later(today, earlier(chosen, until)), (day) => change({ day })]
+}

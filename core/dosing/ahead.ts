@@ -1,0 +1,121 @@
+/** The coming dose nights of every tank that shares a food, and what each would be given: of stock that may be yet to come. */
+import type { Microlitres } from '../basis/amounts.ts'
+import { byText } from '../basis/compare.ts'
+import { type Day, dayFromNumber, dayNumber, later } from '../basis/days.ts'
+import type { BottleId, FoodId, LotId } from '../basis/ids.ts'
+import type { Moment } from '../basis/zones.ts'
+import type { FoodState } from '../food/state.ts'
+import { nightOf, type TankState, tankKept } from '../tank/state.ts'
+import { dueOf, fixedFrom } from './due.ts'
+import type { PlanMade } from './facts.ts'
+import { afterwards, comesFrom, type Serving, type Source, servings } from './serve.ts'
+import { type DosingState, plansAt } from './state.ts'
+
+export type Planned = FoodState & DosingState & TankState
+export type NightAhead = {
+  readonly night: Day
+  readonly plan: PlanMade
+  /** Undefined: nothing usable is there that night. */
+  readonly serving: Serving | undefined
+}
+export type Stock = {
+  readonly sources: readonly Source[]
+  /** What is not there yet: the day from which it may be served. */
+  readonly notBefore?: ReadonlyMap<LotId | BottleId, Day>
+}
+
+/** Nights ahead that are walked, a hundred years. */
+const horizon = 36_525
+
+type Round = { readonly plan: PlanMade; next: number; readonly end: number }
+
+/**
+ * Night by night, of one night in the order Tonight lists them, until no tank can be fed any more. It serves as Tonight
+ * does: first to expire, first out. Walked again for each place of a slider, so it steps numbers and puts nothing in order
+ * that is so already.
+ */
+export function* nightsAhead(
+  state: Planned,
+  food: FoodId,
+  { sources, notBefore }: Stock,
+  now: Moment,
+): Generator<NightAhead, undefined> {
+  const shelf = sources.toSorted(bySoonest)
+  const isThere = (source: Source, night: Day) => (notBefore?.get(comesFrom(source)) ?? '') <= night
+  let rounds = plansAt(state, now).flatMap((plan): Round[] => {
+    const tank = plan.food === food ? tankKept(state, plan.tank, now) : undefined
+    const due = tank && dueOf(state, plan, now)
+    if (!due) return []
+    const next = dayNumber(later(due.next, nightOf(now, tank)))
+    return [{ plan, next, end: next + horizon }]
+  })
+  for (let round = soonest(rounds); round && round.next <= round.end; round = soonest(rounds)) {
+    const { plan, next } = round
+    const night = dayOf(next)
+    while (shelf[0]?.lastGood !== undefined && shelf[0].lastGood < night) shelf.shift()
+    const serving = bestOf(shelf, plan.amount, night, isThere)
+    yield { night, plan, serving }
+    if (serving) {
+      takeFrom(shelf, serving, night)
+      round.next += plan.everyNights
+      continue
+    }
+    const [coming] = [...(notBefore?.values() ?? [])].filter((day) => day > night).sort()
+    if (coming === undefined) rounds = rounds.filter((other) => other !== round)
+    else round.next = dayNumber(onceThere(plan, coming))
+  }
+  return
+}
+
+/** Of one night the one listed first. */
+const soonest = (rounds: readonly Round[]): Round | undefined =>
+  rounds.reduce<Round | undefined>((first, round) => (first && first.next <= round.next ? first : round), undefined)
+
+const bySoonest = (a: Source, b: Source): number => byText(a.lastGood ?? '9999', b.lastGood ?? '9999')
+
+/** Writing a day out takes longer than all else of a night, and each is asked for once a place of the slider. */
+const written = new Map<number, Day>()
+const dayOf = (number: number): Day => {
+  const day = written.get(number) ?? dayFromNumber(number)
+  written.set(number, day)
+  return day
+}
+
+/** A dose that found nothing is given once there is something: it stays owed, unless the nights are fixed. */
+const onceThere = (plan: PlanMade, there: Day): Day => (plan.rhythm === 'fixedNights' ? fixedFrom(plan, there) : there)
+
+/** The first of `servings`: only what is good equally long has to be compared. */
+const bestOf = (
+  shelf: readonly Source[],
+  amount: Microlitres,
+  night: Day,
+  isThere: (source: Source, night: Day) => boolean,
+): Serving | undefined => {
+  for (let from = 0, end = 0; from < shelf.length; from = end) {
+    while (end < shelf.length && shelf[end]?.lastGood === shelf[from]?.lastGood) end += 1
+    const [serving] = servings(
+      shelf.slice(from, end).filter((source) => isThere(source, night)),
+      amount,
+      night,
+    )
+    if (serving) return serving
+  }
+  return undefined
+}
+
+const takeFrom = (shelf: Source[], serving: Serving, night: Day): void => {
+  const used = afterwards(serving, night)
+  shelf.splice(shelf.indexOf(serving.source), 1, ...(used.left > 0 ? [used] : []))
+  // Opened, it may have to go sooner.
+  if (used.lastGood !== serving.source.lastGood) shelf.sort(bySoonest)
+}
+
+/**
+ * Doses a year that the plans for a food ask for: 182.5 for one tank fed every other night.
+ * @param dose microlitres, where a larger dose is to count as more than one
+ */
+export const dosesPerYear = (state: Planned, food: FoodId, now: Moment, dose?: Microlitres): number =>
+  plansAt(state, now).reduce(
+    (sum, plan) => sum + (plan.food === food ? (365 / plan.everyNights) * (dose ? plan.amount / dose : 1) : 0),
+    0,
+  )
