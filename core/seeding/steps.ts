@@ -4,7 +4,7 @@ import type { WaterPlace } from '../watch/facts.ts'
 import type { DeviceSort, EquipmentDescribed, SeedingPlanned } from './facts.ts'
 
 export type StepDoes = 'off' | 'on' | 'out' | 'in' | 'dark' | 'level' | 'waterOut' | 'pour' | 'look'
-export type Step = {
+export type SeedingStep = {
   /** Known by its key: what it does, and to which device or place. */
   readonly step: string
   readonly does: StepDoes
@@ -35,11 +35,11 @@ export type RunAsked = Pick<SeedingPlanned, 'pours' | 'waterOut' | 'off' | 'morn
 export const stepsOf = (
   { devices, places }: Pick<EquipmentDescribed, 'devices' | 'places'>,
   { pours, waterOut, off, morning }: RunAsked,
-): readonly Step[] => {
+): readonly SeedingStep[] => {
   const at = (minutes: number): Moment => moment(off + minutes * minute)
   const stopping = (sorts: readonly DeviceSort[]) =>
     sorts.flatMap((sort) => devices.filter(({ device, stops }) => stops && device === sort))
-  const turned = (sorts: readonly DeviceSort[], way: 'off' | 'on', when: Moment): Step[] =>
+  const turned = (sorts: readonly DeviceSort[], way: 'off' | 'on', when: Moment): SeedingStep[] =>
     stopping(sorts).map(({ key, device }) => {
       const does = device === 'sock' ? (way === 'off' ? 'out' : 'in') : way
       return { step: `${key}-${does}`, does, device, at: when }
@@ -51,13 +51,13 @@ export const stepsOf = (
     ...turned(feedAndDose, 'off', at(clock.first)),
     ...into
       .filter((place) => !mayBeLit(place))
-      .map((place): Step => ({ step: `dark-${place}`, does: 'dark', place, at: at(clock.dark) })),
+      .map((place): SeedingStep => ({ step: `dark-${place}`, does: 'dark', place, at: at(clock.dark) })),
     ...turned(killAndSkim, 'off', at(clock.lamps)),
     ...turned(flow, 'off', at(clock.pumps)),
     ...(stopping(['return']).length > 0 ? [{ step: 'level', does: 'level' as const, at: at(clock.pumps) }] : []),
     ...turned(['sumpHeater'], 'off', at(clock.pumps)),
     ...(waterOut === 'after' ? [] : [{ step: 'waterOut', does: 'waterOut' as const, at: at(clock.water) }]),
-    ...into.map((place): Step => ({ step: `pour-${place}`, does: 'pour', place, at: at(clock.pour) })),
+    ...into.map((place): SeedingStep => ({ step: `pour-${place}`, does: 'pour', place, at: at(clock.pour) })),
     ...(waterOut === 'before' ? [] : [{ step: 'waterOutRest', does: 'waterOut' as const, at: at(clock.rest) }]),
     ...turned(flow, 'on', at(clock.back)),
     ...turned(['sumpHeater'], 'on', at(clock.back)),

@@ -1,7 +1,7 @@
 /** Whatever runs on a tank: what is switched off is switched on again, in an order that is safe. */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { type DeviceSort, moment, readStep, type Step, stepsOf, type WaterPlace } from '../../../core/index.ts'
+import { type DeviceSort, moment, readStep, type SeedingStep, stepsOf, type WaterPlace } from '../../../core/index.ts'
 import { holds, tally } from '../../fixtures/laws.ts'
 
 const sorts: readonly DeviceSort[] = [
@@ -39,7 +39,7 @@ test('every device that stops goes off once and on once, later; no other is touc
         const steps = stepsOf({ devices: runs, places: where }, { pours: poured, waterOut, off, morning })
         const keys = steps.map(({ step }) => step)
         expect(new Set(keys).size).toBe(keys.length)
-        const of = (key: string): readonly Step[] => steps.filter(({ step }) => readStep(step)?.key === key)
+        const of = (key: string): readonly SeedingStep[] => steps.filter(({ step }) => readStep(step)?.key === key)
         for (const { key, stops } of runs) {
           const its = of(key)
           expect(its.map(({ does }) => does)).toEqual(
