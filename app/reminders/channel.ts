@@ -18,6 +18,10 @@ export type Telling = {
   readonly offer?: Offer
   /** Whose tanks a touch beside the buttons opens, first of all the first. */
   readonly tanks?: readonly TankId[]
+  /** It stays until it is touched, and sounds again each time. */
+  readonly loud?: true
+  /** The page a touch opens, in place of a tank's. */
+  readonly opens?: string
   /** She is looking at the phone already. */
   readonly quiet?: true
 }

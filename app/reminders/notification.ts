@@ -1,25 +1,31 @@
 /** By the phone's own notifications: from the page as well as from the worker, always through the registration. */
-import { type Moment, type TankId, tonight, type World } from '../../core/index.ts'
+import { type Moment, openRuns, type TankId, tonight, type World } from '../../core/index.ts'
 import type { Channel, Offer, Telling } from './channel.ts'
 
 /** The platform's types lack the buttons, which not every browser has. */
 type WithActions = NotificationOptions & {
   readonly actions?: readonly { readonly action: string; readonly title: string }[]
+  readonly renotify?: boolean
+  readonly vibrate?: readonly number[]
 }
 
 /** What a touch on the button is called when it comes back. */
 export const dosedAction = 'dosed'
 
+/** Long enough to be felt through a pocket; milliseconds on, off, on. */
+const alarm = [600, 200, 600, 200, 600] as const
+
 export const notifications = (registration: ServiceWorkerRegistration): Channel => ({
   name: 'notification',
   open: () => 'Notification' in globalThis && Notification.permission === 'granted',
-  show: ({ key, title, body, offer, tanks = [], quiet }) => {
-    const carried: Carried = { tanks, ...(offer ? { offer } : {}) }
+  show: ({ key, title, body, offer, tanks = [], opens, quiet, loud }) => {
+    const carried: Carried = { tanks, ...(offer ? { offer } : {}), ...(opens ? { opens } : {}) }
     const options: WithActions = {
       body,
       tag: key,
       data: carried,
       ...(quiet ? { silent: true } : {}),
+      ...(loud ? { requireInteraction: true, renotify: true, vibrate: alarm } : {}),
       ...(offer ? { actions: [{ action: dosedAction, title: dosedLabel(offer) }] } : {}),
     }
     return alone(() => registration.showNotification(title, options))
@@ -36,18 +42,21 @@ export const standingOffer = (registration: ServiceWorkerRegistration): Promise<
     return undefined
   })
 
-/** An offer whose dose is on record by now, or whose night is over, is taken off the screen. */
+/** What is answered by now is taken off the screen: a dose on record, a night that is over, pumps that run again. */
 export const withdrawAnswered = async (
   registration: ServiceWorkerRegistration,
   world: World,
   now: Moment,
 ): Promise<void> => {
   const due = tonight(world, now).filter(({ state }) => state.is === 'due')
+  const runs = openRuns(world, now)
+  const loud = new Set(runs.flatMap(({ run, pumps }) => [...(pumps ? [`pumps/${run.id}`] : []), `morning/${run.id}`]))
   await alone(async () => {
     for (const notification of await registration.getNotifications()) {
       const offer = offerIn(notification.data)
       if (offer && !due.some(({ tank, night }) => offer.tanks.includes(tank.tank) && night === offer.night))
         notification.close()
+      if (/^(pumps|morning)\//.test(notification.tag) && !loud.has(notification.tag)) notification.close()
     }
   })
 }
@@ -59,7 +68,7 @@ export const withdrawAnswered = async (
 const alone = <Value>(work: () => Promise<Value>): Promise<Value> =>
   'locks' in navigator ? navigator.locks.request('smallhours-glass', work) : work()
 
-type Carried = { readonly tanks: readonly TankId[]; readonly offer?: Offer }
+type Carried = { readonly tanks: readonly TankId[]; readonly offer?: Offer; readonly opens?: string }
 
 /** One touch for several tanks says so. */
 const dosedLabel = ({ tanks }: Offer): string =>
@@ -71,6 +80,10 @@ export const offerIn = (data: unknown): Offer | undefined =>
 /** The tank a touch opens. */
 export const tankIn = (data: unknown): TankId | undefined =>
   isRecord(data) && Array.isArray(data.tanks) ? data.tanks.find(isTankId) : undefined
+
+/** The page it opens: one of ours, whatever was put there. */
+export const pageIn = (data: unknown): string | undefined =>
+  isRecord(data) && typeof data.opens === 'string' && /^\/[\w/-]*$/.test(data.opens) ? data.opens : undefined
 
 const isRecord = (data: unknown): data is Readonly<Record<string, unknown>> => typeof data === 'object' && data !== null
 const isOffer = (data: unknown): data is Offer => isRecord(data) && data.kind === 'offer' && Array.isArray(data.tanks)

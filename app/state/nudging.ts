@@ -2,7 +2,7 @@
  * The page's part in nudges: it knows the minute and wakes the worker, which decides by itself. While no page is open
  * nothing wakes it: no browser lets an app without a server be woken at a planned time.
  */
-import { type Moment, nextNudge, nextShaking, nudges, type Result } from '../../core/index.ts'
+import { type Moment, nextNudge, nextRunNudge, nextShaking, nudges, type Result } from '../../core/index.ts'
 import { phoneKnows, wishesOf } from '../reminders/asked.ts'
 import { clearIcon, markIcon } from '../reminders/badge.ts'
 import type { NudgeStanding, Telling } from '../reminders/channel.ts'
@@ -33,7 +33,7 @@ export const watchNudges = (): void => {
   window.addEventListener('pageshow', look)
   window.addEventListener('focus', look)
   navigator.serviceWorker.addEventListener('message', ({ data }: MessageEvent<WorkerMessage>) => {
-    if (data.type === 'bring') window.location.hash = `#/tank/${data.tank}`
+    if (data.type === 'bring') window.location.hash = `#${data.page}`
   })
   look()
 }
@@ -55,7 +55,11 @@ const look = () => {
   if (due.length > 0) void wakeWorker()
   void withdraw()
   void markIcon(world, at, wishes)
-  const next = [nextNudge(world, at, { shown: asked, wishes })?.plannedAt, nextShaking(at, wishes)]
+  const next = [
+    nextNudge(world, at, { shown: asked, wishes })?.plannedAt,
+    nextShaking(at, wishes),
+    nextRunNudge(world, at),
+  ]
   timer = setTimeout(look, waitUntil(next, at))
 }
 /** No further ahead than a look is due in any case: what else there is to say of an evening has no minute of its own. */

@@ -1,6 +1,4 @@
 /** What tabs and the worker tell each other. One union, so that no name is typed twice. */
-import type { TankId } from '../../core/index.ts'
-
 export type TabMessage =
   /** Something is on disk that the others have not read. */
   | { readonly type: 'appended' }
@@ -16,8 +14,8 @@ export const takeOver = 'SKIP_WAITING'
 /** Under this name the browser is asked to wake the worker now and then. */
 export const eveningSync = 'evening'
 
-/** What the worker tells a page it brings to the front: the tank a touched nudge was about. */
-export type WorkerMessage = { readonly type: 'bring'; readonly tank: TankId }
+/** What the worker tells a page it brings to the front: the page a touched nudge is about. */
+export type WorkerMessage = { readonly type: 'bring'; readonly page: string }
 
 /** What a page asks of the worker when a nudge may be due: to look for itself. */
 export const reconcileNow = 'reconcile'

@@ -112,6 +112,25 @@ export const undoTakesAlong = (fact: Fact): string | undefined => {
     case 'nextNightChosen':
     case 'doseGivenOffPlan':
     case 'portionsGivenAway':
+    case 'equipmentDescribed':
+      return 'What runs on the tank is what it was before.'
+    case 'tankTreated':
+    case 'podHuntersNoted':
+      return 'What was said of it before holds again.'
+    case 'seedingPlanned':
+      return 'The plan before it holds again. If there was none, what was ticked stands without a plan.'
+    case 'seedingStopped':
+      return 'The night goes on where it was.'
+    case 'liveBottlesCame':
+    case 'liveBottlesUncapped':
+    case 'seedingStepDone':
+    case 'seedingWaterTaken':
+    case 'seedingPoured':
+    case 'letterWritten':
+    case 'livePoured':
+    case 'smallLifeCounted':
+    case 'kindSeen':
+    case 'photoKept':
     case 'noteWritten':
     case 'clashNoted':
     case 'portionsGone':

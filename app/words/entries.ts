@@ -38,6 +38,8 @@ import {
 import { questionName } from './oddities.ts'
 import type { Reading } from './reading.ts'
 import { reasonText } from './reasons.ts'
+import { seedingEntryText } from './seedingEntries.ts'
+import { watchEntryText } from './watchEntries.ts'
 
 const kindOfFood: Record<FoodKind, string> = {
   freshNonViable: 'a fresh concentrate',
@@ -191,6 +193,23 @@ export const entryText = (fact: Fact, world: World, now: Moment, reading: Readin
       return `Skipped ${nightWords(fact.night)} for ${tankName(world, fact.tank, now)}${because(fact.why)}.`
     case 'nightUnknown':
       return `Not known whether ${tankName(world, fact.tank, now)} was fed on ${nightWords(fact.night)}${because(fact.why)}.`
+    case 'livePoured':
+    case 'smallLifeCounted':
+    case 'kindSeen':
+    case 'photoKept':
+      return watchEntryText(fact, world, now)
+    case 'equipmentDescribed':
+    case 'tankTreated':
+    case 'podHuntersNoted':
+    case 'liveBottlesCame':
+    case 'liveBottlesUncapped':
+    case 'seedingPlanned':
+    case 'seedingStepDone':
+    case 'seedingWaterTaken':
+    case 'seedingPoured':
+    case 'seedingStopped':
+    case 'letterWritten':
+      return seedingEntryText(fact, world, now, reading)
     case 'noteWritten':
       return fact.tank ? `${tankName(world, fact.tank, now)}: ${fact.text}` : fact.text
     case 'phoneNamed':

@@ -3,6 +3,7 @@
  * tank: whatever kills one small crustacean kills the others.
  */
 import type { KeyAnswer, KeyFound, KeyMark, KeyQuestion, KeyRefusal, KeyVerdict } from '../../core/index.ts'
+import { formName } from './forms.ts'
 
 export const keyWords = {
   title: 'What is this bug?',
@@ -137,90 +138,90 @@ export type FoundWords = {
 const jar = 'Jar it tonight: a clear cup of tank water'
 export const foundWords: Readonly<Record<KeyFound, FoundWords>> = {
   fishLouse: {
-    name: 'A louse that lives on fish (cymothoid)',
+    name: formName('fishLouse'),
     says: 'It feeds on that fish and does not leave by itself.',
     next: 'Leave it where it is, keep that fish in water of its own, and ask a vet or someone who knows fish.',
   },
   gnathiid: {
-    name: 'A blood-sucker that visits fish at night (gnathiid)',
+    name: formName('gnathiid'),
     says: 'The young ones drink, let go within the hour and hide in the rock.',
     next: 'Set a jar with a bit of meat after dark, and look into it after half an hour and after an hour.',
   },
   coralCopepod: {
-    name: 'A copepod that lives on stony corals (Tegastes)',
+    name: formName('coralCopepod'),
     says: 'This kind feeds on the coral it sits on.',
     next: 'Move that coral into a tub of its own, and show it to someone who knows corals.',
   },
-  ostracod: { name: 'A seed shrimp (ostracod)', says: 'It eats leftovers and film.', next: 'Leave it be.' },
+  ostracod: { name: formName('ostracod'), says: 'It eats leftovers and film.', next: 'Leave it be.' },
   rotifer: {
-    name: 'A wheel animal (rotifer)',
+    name: formName('rotifer'),
     says: 'Food for corals and for the smallest mouths.',
     next: 'Leave it be.',
   },
   copepod: {
-    name: 'A copepod',
+    name: formName('copepod'),
     says: 'This is the small life you feed.',
     next: 'Leave it be, and count it some night.',
   },
   nauplius: {
-    name: 'A newly hatched copepod (nauplius)',
+    name: formName('nauplius'),
     says: 'The small life you feed is breeding.',
     next: 'Leave it be, and count it some night.',
   },
   amphipod: {
-    name: 'A sand-hopper of the sea (amphipod)',
+    name: formName('amphipod'),
     says: 'It eats leftovers; only a starved one nibbles at polyps.',
     next: 'Leave it be.',
   },
   skeletonAmphipod: {
-    name: 'A skeleton shrimp (caprellid)',
+    name: formName('skeletonAmphipod'),
     says: 'It clings and sifts the water.',
     next: 'Leave it be, and look again in a week whether there are many more.',
   },
-  mysid: { name: 'An opossum shrimp (mysid)', says: 'It hunts the smallest and feeds the fish.', next: 'Leave it be.' },
-  tanaid: { name: 'A tube-dweller (tanaid)', says: 'It eats leftovers and film.', next: 'Leave it be.' },
+  mysid: { name: formName('mysid'), says: 'It hunts the smallest and feeds the fish.', next: 'Leave it be.' },
+  tanaid: { name: formName('tanaid'), says: 'It eats leftovers and film.', next: 'Leave it be.' },
   cumacean: {
-    name: 'A comma shrimp (cumacean)',
+    name: formName('cumacean'),
     says: 'It lives in the sand and eats leftovers.',
     next: 'Leave it be.',
   },
   munnid: {
-    name: 'A spider-legged grazer (munnid)',
+    name: formName('munnid'),
     says: 'It looks fierce and grazes algae.',
     next: 'Leave it be.',
   },
   sphaeromatid: {
-    name: 'A sea pill bug (sphaeromatid)',
+    name: formName('sphaeromatid'),
     says: 'A slow grazer. Two of its marks were seen, and none of the harmful kind’s.',
     next: 'Leave it be.',
   },
   idoteid: {
-    name: 'A weed-holder (idoteid)',
+    name: formName('idoteid'),
     says: 'It grazes algae, and sometimes a weed you would rather keep.',
     next: 'Leave it be, and look at your favourite weed in a week.',
   },
   cirolanid: {
-    name: 'A fish-biter (cirolanid kind)',
+    name: formName('cirolanid'),
     says: 'At night it comes to meat, and some bite sleeping fish.',
     next: 'Set a jar with a bit of meat tonight after dark, and look into it after half an hour and after an hour.',
   },
   snappingShrimp: {
-    name: 'A snapping shrimp',
+    name: formName('snappingShrimp'),
     says: 'It digs and clicks, and minds its own business.',
     next: 'Leave it be, and note if a small fish or a snail goes missing.',
   },
   mantisShrimp: {
-    name: 'A mantis shrimp',
+    name: formName('mantisShrimp'),
     says: 'It spears or smashes fish, snails and crabs.',
     next: 'Find its hole by the clicks and move that rock, with it inside, into a tub of its own: hands off, it strikes.',
   },
   hairyCrab: {
-    name: 'A crab with hairy, dark-tipped pincers',
+    name: formName('hairyCrab'),
     says: 'Such crabs are suspected of eating polyps, snails and sleeping fish.',
     next: 'Lean a glass with a bit of meat against the rock after dark, and take out what climbs in.',
   },
   smoothCrab: {
-    name: 'A crab with smooth, blunt pincers',
+    name: formName('smoothCrab'),
     says: 'It picks algae off the rock.',
     next: 'Leave it be, and watch once after dark what it eats.',
   },

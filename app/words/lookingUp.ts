@@ -2,7 +2,7 @@
 import type { FactKind } from '../../core/index.ts'
 import { number, plural } from './numbers.ts'
 
-export type Group = 'doses' | 'food' | 'water' | 'notes' | 'house' | 'crossedOut'
+export type Group = 'doses' | 'food' | 'water' | 'notes' | 'smallLife' | 'house' | 'crossedOut'
 
 const groupOf: Readonly<Record<FactKind, Group>> = {
   doseGiven: 'doses',
@@ -50,6 +50,21 @@ const groupOf: Readonly<Record<FactKind, Group>> = {
   planEnded: 'water',
   planHeld: 'water',
   nextNightChosen: 'water',
+  equipmentDescribed: 'smallLife',
+  tankTreated: 'smallLife',
+  podHuntersNoted: 'smallLife',
+  liveBottlesCame: 'smallLife',
+  liveBottlesUncapped: 'smallLife',
+  seedingPlanned: 'smallLife',
+  seedingStepDone: 'smallLife',
+  seedingWaterTaken: 'smallLife',
+  seedingPoured: 'smallLife',
+  seedingStopped: 'smallLife',
+  letterWritten: 'smallLife',
+  livePoured: 'smallLife',
+  smallLifeCounted: 'smallLife',
+  kindSeen: 'smallLife',
+  photoKept: 'smallLife',
   noteWritten: 'notes',
   placeDescribed: 'food',
   placeRetired: 'food',
@@ -67,10 +82,11 @@ const groupNames: Readonly<Record<Group, string>> = {
   food: 'bottles, portions, doors',
   water: 'water and plans',
   notes: 'notes',
+  smallLife: 'the small life',
   house: 'phones and questions',
   crossedOut: 'crossed out',
 }
-const order: readonly Group[] = ['doses', 'food', 'water', 'notes', 'house', 'crossedOut']
+const order: readonly Group[] = ['doses', 'food', 'water', 'notes', 'smallLife', 'house', 'crossedOut']
 export const groupOptions = order.map((value) => ({ value, label: groupNames[value] }))
 
 export type LookedFor = {

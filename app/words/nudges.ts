@@ -6,11 +6,13 @@ import {
   type EveningNudge,
   type Fact,
   type Moment,
+  type MorningNudge,
   type NextNight,
   type Notice,
   type Nudge,
   nightOf,
   nudgeDelay,
+  type PumpsNudge,
   type ShakeNudge,
   type TankId,
   type TonightLine,
@@ -23,7 +25,7 @@ import {
 import type { NudgeStanding, Offer, Telling } from '../reminders/channel.ts'
 import type { Dosed } from '../reminders/dosed.ts'
 import { clock, dayWords, nightFrom } from './dates.ts'
-import { changeText } from './lamp.ts'
+import { changeText, duration } from './lamp.ts'
 import { list } from './list.ts'
 import { bottleName, foodName, lotName, tankName } from './names.ts'
 import { capital, millilitres, portions } from './numbers.ts'
@@ -70,8 +72,29 @@ const shakeNudgeWords = ({ key, shakes }: ShakeNudge, world: World, now: Moment)
   body: `${capital(list(shakes.map(({ bottle }) => bottleName(world, bottle.id, now))))}.`,
 })
 
+/** One name on the glass for all of a run's: the later one takes the place of the one before. */
+const runNudgeWords = (nudge: PumpsNudge | MorningNudge): Telling =>
+  nudge.is === 'pumps'
+    ? {
+        key: `pumps/${nudge.run}`,
+        title: `${nudge.tank.name}: switch the pumps on`,
+        body: `The hour is over${nudge.late > 0 ? ` for ${duration(nudge.late)}` : ''}. No flow means no oxygen, and the display is not heated.`,
+        loud: true,
+        opens: `/seeding/run/${nudge.run}`,
+      }
+    : {
+        key: `morning/${nudge.run}`,
+        title: `${nudge.tank.name}: still off since last night`,
+        body: 'Look at the level first, then switch back on what is off.',
+        opens: `/seeding/run/${nudge.run}`,
+      }
+
 export const nudgeWords = (nudge: Nudge, world: World, now: Moment): Telling =>
-  nudge.is === 'evening' ? eveningWords(nudge, world, now) : shakeNudgeWords(nudge, world, now)
+  nudge.is === 'evening'
+    ? eveningWords(nudge, world, now)
+    : nudge.is === 'shake'
+      ? shakeNudgeWords(nudge, world, now)
+      : runNudgeWords(nudge)
 
 /** What else there is to say of an evening, in a sentence. */
 export const noticeWords = (notice: Notice, world: World, now: Moment, today: Day): string => {

@@ -4,7 +4,7 @@ import { wishesOf } from '../reminders/asked.ts'
 import { markIcon } from '../reminders/badge.ts'
 import type { Channel } from '../reminders/channel.ts'
 import { type Dosed, noteDosed } from '../reminders/dosed.ts'
-import { dosedAction, notifications, offerIn, standingOffer, tankIn } from '../reminders/notification.ts'
+import { dosedAction, notifications, offerIn, pageIn, standingOffer, tankIn } from '../reminders/notification.ts'
 import { type Reconciled, reconcile } from '../reminders/reconcile.ts'
 import { newDeviceId } from '../state/ids.ts'
 import { phoneZone } from '../state/phoneZone.ts'
@@ -64,7 +64,7 @@ export const answerNudge = async ({ action, notification }: NotificationEvent): 
   const offer = offerIn(notification.data)
   if (action !== dosedAction || !offer) {
     notification.close()
-    return toTheApp(tankIn(notification.data))
+    return toTheApp(tankIn(notification.data), pageIn(notification.data))
   }
   // A fault of ours is said as well: she must not take silence for a dose that is noted.
   const dosed = await withBook((book) => noteDosed(offer, { ...book, now, newDeviceId })).catch(
@@ -88,8 +88,8 @@ const tellTabs = (message: TabMessage) => {
   channel.close()
 }
 
-const toTheApp = async (tank: TankId | undefined): Promise<void> => {
+const toTheApp = async (tank: TankId | undefined, page = tank ? `/tank/${tank}` : undefined): Promise<void> => {
   const open = herWindow(await self.clients.matchAll({ type: 'window', includeUncontrolled: true }))
-  if (open && tank) open.postMessage({ type: 'bring', tank } satisfies WorkerMessage)
-  await (open ? open.focus() : self.clients.openWindow(tank ? `./#/tank/${tank}` : './#/'))
+  if (open && page) open.postMessage({ type: 'bring', page } satisfies WorkerMessage)
+  await (open ? open.focus() : self.clients.openWindow(`./#${page ?? '/'}`))
 }

@@ -8,6 +8,10 @@ export type PlaceId = Branded<string, 'PlaceId'>
 export type BottleId = Branded<string, 'BottleId'>
 export type LotId = Branded<string, 'LotId'>
 export type PlanId = Branded<string, 'PlanId'>
+/** The first 32 hexadecimal digits of the SHA-256 of its bytes. */
+export type PhotoId = Branded<string, 'PhotoId'>
+export type ParcelId = Branded<string, 'ParcelId'>
+export type RunId = Branded<string, 'RunId'>
 export type PurchaseId = Branded<string, 'PurchaseId'>
 
 /** Ids and devices are short lower-case texts: they stand in file lines and in sortable stamps. */

@@ -6,6 +6,7 @@ import { lasts } from '../dosing/lasts.ts'
 import { freezingWindow } from '../food/freezing.ts'
 import { foodAt, foodsAt } from '../food/state.ts'
 import type { History } from '../ledger/history.ts'
+import type { SeedingState } from '../seeding/state.ts'
 import { type LampAsk, lampAsk } from '../tank/lamp.ts'
 import { tanksAt } from '../tank/state.ts'
 import { backupOverdue } from '../world/backup.ts'
@@ -29,7 +30,7 @@ export type Phone = {
   readonly calendarUntil?: Day | undefined
 }
 /** With its history: a backup is due by when the book was begun. */
-export type Told = State & { readonly history: History<Fact> }
+export type Told = State & SeedingState & { readonly history: History<Fact> }
 
 /** Days before a bottle's last good day. Common practice, no source. */
 const freezeDays = [3, 14] as const

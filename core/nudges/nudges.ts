@@ -12,6 +12,7 @@ import { tanksAt } from '../tank/state.ts'
 import { isCalm } from './calm.ts'
 import { doseKey, mayShow, nextTankNight, type State, type TankNight, tankNight } from './doses.ts'
 import { type Notice, noticesOf, type Phone, type Told } from './notices.ts'
+import { type MorningNudge, morningNudges, type PumpsNudge, pumpNudges } from './runs.ts'
 import { afterQuiet, type Wishes } from './wishes.ts'
 
 type Claims = readonly [string, ...string[]]
@@ -39,7 +40,7 @@ export type ShakeNudge = {
   readonly zone: Zone
   readonly shakes: readonly Shake[]
 }
-export type Nudge = EveningNudge | ShakeNudge
+export type Nudge = EveningNudge | ShakeNudge | PumpsNudge | MorningNudge
 
 export type Asked = {
   readonly shown: ReadonlySet<string>
@@ -55,8 +56,13 @@ const wasShown =
     shown.has(doseKey(tank, night)) || shown.has(eveningKey(night, zone))
 
 /** What deserves one now, in the order it was planned. Where nothing is left to take, the night is left in peace. */
-export const nudges = (state: Told, now: Moment, asked: Asked): readonly Nudge[] =>
-  [...evenings(state, now, asked), ...shaking(state, now, asked)].sort((a, b) => a.plannedAt - b.plannedAt)
+export const nudges = (state: Told, now: Moment, asked: Asked): readonly Nudge[] => [
+  // A tank without flow comes before everything.
+  ...pumpNudges(state, now, asked.shown),
+  ...[...evenings(state, now, asked), ...shaking(state, now, asked), ...morningNudges(state, now, asked.shown)].sort(
+    (a, b) => a.plannedAt - b.plannedAt,
+  ),
+]
 
 const evenings = (state: Told, now: Moment, { shown, wishes, phone }: Asked): readonly EveningNudge[] => {
   const said = new Set(shown)

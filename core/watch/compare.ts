@@ -1,7 +1,7 @@
 /** Whether there are more than before, fewer, or whether two counts cannot tell. */
 import { ok, type Result, refuse } from '../basis/result.ts'
 import { spreadOf } from './clumped.ts'
-import type { Looked, LookRefusal } from './counts.ts'
+import type { LookRefusal, Looks } from './counts.ts'
 import type { Confidence } from './poisson.ts'
 import { betaShare, crossing } from './special.ts'
 import { type TallyRefusal, tally } from './tally.ts'
@@ -27,12 +27,12 @@ export type CountsCompared = {
  * @param now equal looks, and the water in each; `before` in the same unit of volume
  */
 export const compareCounts = (
-  now: Looked,
-  before: Looked,
+  now: Looks,
+  before: Looks,
   confidence: Confidence = 0.95,
 ): Result<CountsCompared, TallyRefusal | LookRefusal> => {
   for (const { each } of [now, before])
-    if (!(each > 0 && Number.isFinite(each))) return refuse({ why: 'volumeNotPositive', volume: each, of: 'look' })
+    if (!(each > 0 && Number.isFinite(each))) return refuse({ why: 'volumeNotPositive', volume: each, of: 'lookedAt' })
   const these = tally(now.counts)
   if (!these.ok) return these
   const those = tally(before.counts)

@@ -5,18 +5,18 @@ import { type Confidence, type CountRange, rangeOf } from './poisson.ts'
 import { type Tally, type TallyRefusal, tally } from './tally.ts'
 
 /** Several equal looks: what each showed, and how much water each was. */
-export type Looked = { readonly counts: readonly number[]; readonly each: number }
+export type Looks = { readonly counts: readonly number[]; readonly each: number }
 
 export type LookRefusal = {
   readonly why: 'volumeNotPositive'
   readonly volume: number
-  readonly of: 'look' | 'sample' | 'rinsed'
+  readonly of: 'lookedAt' | 'litres' | 'rinsedInto'
 }
 
 export type AnimalDensity = {
   readonly counted: number
   /** Water looked at in all, in the unit of `each`. */
-  readonly lookedAt: number
+  readonly water: number
 } & (
   | { readonly is: 'noneSeen'; readonly fewerThan: number }
   | {
@@ -37,27 +37,27 @@ export type AnimalDensity = {
  * @param looked `each` in any unit of volume: the answer is per that unit. Refuses none, and what no volume can be
  */
 export const animalDensity = (
-  looked: Looked,
+  looked: Looks,
   confidence: Confidence = 0.95,
 ): Result<AnimalDensity, TallyRefusal | LookRefusal> => {
-  if (!positive(looked.each)) return refuse({ why: 'volumeNotPositive', volume: looked.each, of: 'look' })
+  if (!positive(looked.each)) return refuse({ why: 'volumeNotPositive', volume: looked.each, of: 'lookedAt' })
   const counted = tally(looked.counts)
   return counted.ok ? ok(densityOf(counted.value, looked.each, confidence)) : counted
 }
 
 const densityOf = (counted: Tally, each: number, confidence: Confidence): AnimalDensity => {
   const { counts, sum, mean } = counted
-  const lookedAt = each * counts.length
+  const water = each * counts.length
   const byChance = rangeOf(sum, confidence)
-  if (sum === 0) return { is: 'noneSeen', counted: 0, lookedAt, fewerThan: byChance.high / lookedAt }
+  if (sum === 0) return { is: 'noneSeen', counted: 0, water, fewerThan: byChance.high / water }
   const spread = spreadOf(counted)
   const clumped = spread?.is === 'clumped'
   return {
     is: 'about',
     counted: sum,
-    lookedAt,
-    per: sum / lookedAt,
-    range: clumped ? over(clumpedRange(counted, confidence), each) : over(byChance, lookedAt),
+    water,
+    per: sum / water,
+    range: clumped ? over(clumpedRange(counted, confidence), each) : over(byChance, water),
     standardErrorShare: clumped ? standardError(counted) / mean : 1 / Math.sqrt(sum),
     clumped,
     spread,
@@ -65,12 +65,12 @@ const densityOf = (counted: Tally, each: number, confidence: Confidence): Animal
 }
 
 export type JarSample = {
-  /** Tank water poured through the sieve, litres. */
-  readonly sample: number
-  /** What was rinsed off the sieve, made up to so many millilitres. */
-  readonly rinsed: number
-  /** Millilitres of that in one look: 1 is usual, and three looks or more. */
-  readonly look: number
+  /** Tank water poured through the sieve. */
+  readonly litres: number
+  /** Millilitres that what stayed on the sieve was rinsed into. */
+  readonly rinsedInto: number
+  /** Millilitres of that looked at each time: 1 is usual, three times or more. */
+  readonly lookedAt: number
   readonly counts: readonly number[]
   /** The share of the animals the sieve is known to keep. Absent: not known, and what is reckoned is "at least". */
   readonly kept?: number | undefined
@@ -78,11 +78,11 @@ export type JarSample = {
 export type JarRefusal =
   | TallyRefusal
   | LookRefusal
-  | { readonly why: 'lookedAtMoreThanRinsed'; readonly lookedAt: number; readonly rinsed: number }
+  | { readonly why: 'lookedAtMoreThanRinsed'; readonly inAll: number; readonly rinsedInto: number }
   | { readonly why: 'keptOutOfRange'; readonly kept: number }
 
 export type JarFound = {
-  /** Per litre of tank water; `lookedAt` is the litres of it that came under the eye. */
+  /** Per litre of tank water; `water` is the litres of it that came under the eye. */
   readonly perLitre: AnimalDensity
   /** In the whole sample. */
   readonly inSample: number
@@ -98,19 +98,19 @@ export type JarFound = {
  * are not above 0, more looked at than there was, and a share outside 0 to 1.
  */
 export const jarSample = (jar: JarSample, confidence: Confidence = 0.95): Result<JarFound, JarRefusal> => {
-  const { sample, rinsed, look, counts, kept } = jar
-  if (!positive(sample)) return refuse({ why: 'volumeNotPositive', volume: sample, of: 'sample' })
-  if (!positive(rinsed)) return refuse({ why: 'volumeNotPositive', volume: rinsed, of: 'rinsed' })
-  if (!positive(look)) return refuse({ why: 'volumeNotPositive', volume: look, of: 'look' })
+  const { litres, rinsedInto, lookedAt, counts, kept } = jar
+  if (!positive(litres)) return refuse({ why: 'volumeNotPositive', volume: litres, of: 'litres' })
+  if (!positive(rinsedInto)) return refuse({ why: 'volumeNotPositive', volume: rinsedInto, of: 'rinsedInto' })
+  if (!positive(lookedAt)) return refuse({ why: 'volumeNotPositive', volume: lookedAt, of: 'lookedAt' })
   if (kept !== undefined && !(kept > 0 && kept <= 1)) return refuse({ why: 'keptOutOfRange', kept })
-  const lookedAt = look * counts.length
-  if (lookedAt > rinsed * (1 + forgiven)) return refuse({ why: 'lookedAtMoreThanRinsed', lookedAt, rinsed })
+  const inAll = lookedAt * counts.length
+  if (inAll > rinsedInto * (1 + forgiven)) return refuse({ why: 'lookedAtMoreThanRinsed', inAll, rinsedInto })
   const counted = tally(counts)
   if (!counted.ok) return counted
   const share = kept ?? 1
   return ok({
-    perLitre: densityOf(counted.value, ((look * sample) / rinsed) * share, confidence),
-    inSample: (counted.value.mean * rinsed) / look / share,
+    perLitre: densityOf(counted.value, ((lookedAt * litres) / rinsedInto) * share, confidence),
+    inSample: (counted.value.mean * rinsedInto) / lookedAt / share,
     atLeast: kept === undefined,
   })
 }

@@ -108,4 +108,5 @@ const woodlouse = (marks: readonly KeyMark[]): KeyAnimal | KeyUnsure => {
 
 const marksOf = (animal: KeyAnimal, seen: readonly KeyMark[]): number =>
   keyAnimals[animal].marks.filter((mark) => seen.includes(mark)).length
-const isAnimal = (found: KeyFound): found is KeyAnimal => found in keyAnimals
+/** What was found is an animal, and not where the key was left unsure. */
+export const isAnimal = (found: KeyFound): found is KeyAnimal => Object.hasOwn(keyAnimals, found)

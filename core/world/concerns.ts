@@ -8,7 +8,7 @@ import type { World } from './world.ts'
  * Asked of entry after entry. A plan that changed its tank concerns both. What is crossed out concerns what it concerned,
  * and so does its crossing-out; stock concerns the house.
  */
-export const concerning = ({ plans, history }: World, tank: TankId): ((fact: Fact) => boolean) => {
+export const concerning = ({ plans, runs, history }: World, tank: TankId): ((fact: Fact) => boolean) => {
   const byPlan = (id: PlanId): boolean => plans.get(id)?.some((made) => made.tank === tank) ?? false
   let facts: ReadonlyMap<Stamp, Fact> | undefined
   const of = (entry: Stamp): Fact | undefined => {
@@ -24,6 +24,14 @@ export const concerning = ({ plans, history }: World, tank: TankId): ((fact: Fac
       case 'nightSkipped':
       case 'nightUnknown':
       case 'nightsMissed':
+      case 'equipmentDescribed':
+      case 'tankTreated':
+      case 'podHuntersNoted':
+      case 'seedingPlanned':
+      case 'letterWritten':
+      case 'livePoured':
+      case 'smallLifeCounted':
+      case 'kindSeen':
       case 'noteWritten':
         return fact.tank === tank
       case 'doseGiven':
@@ -38,6 +46,13 @@ export const concerning = ({ plans, history }: World, tank: TankId): ((fact: Fac
       case 'planHeld':
       case 'nextNightChosen':
         return byPlan(fact.plan)
+      case 'seedingStepDone':
+      case 'seedingWaterTaken':
+      case 'seedingPoured':
+      case 'seedingStopped':
+        return runs.get(fact.run)?.planned.some((plan) => plan.tank === tank) ?? false
+      case 'photoKept':
+        return 'tank' in fact.of ? fact.of.tank === tank : 'entry' in fact.of ? about(of(fact.of.entry)) : false
       case 'entryStruckOut':
         return about(of(fact.target))
       case 'clashNoted':
@@ -74,6 +89,8 @@ export const concerning = ({ plans, history }: World, tank: TankId): ((fact: Fac
       case 'foodOrdered':
       case 'orderingDescribed':
       case 'daysAway':
+      case 'liveBottlesCame':
+      case 'liveBottlesUncapped':
       case 'phoneNamed':
       case 'questionSettled':
         return false

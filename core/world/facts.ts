@@ -5,7 +5,9 @@ import type { DosingFact } from '../dosing/facts.ts'
 import type { FoodFact } from '../food/facts.ts'
 import type { EntryStruckOut } from '../ledger/entry.ts'
 import type { Stamp } from '../ledger/stamp.ts'
+import type { SeedingFact } from '../seeding/facts.ts'
 import type { TankFact } from '../tank/facts.ts'
+import type { WatchFact } from '../watch/facts.ts'
 
 /** She looked at an open question and says how it is. */
 export type QuestionSettled = {
@@ -45,6 +47,8 @@ export type Fact =
   | TankFact
   | FoodFact
   | DosingFact
+  | WatchFact
+  | SeedingFact
   | NoteWritten
   | PhoneNamed
   | ClashNoted

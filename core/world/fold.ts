@@ -14,7 +14,9 @@ import type { Entry, Unread } from '../ledger/entry.ts'
 import { gather } from '../ledger/gather.ts'
 import { history } from '../ledger/history.ts'
 import type { Stamp } from '../ledger/stamp.ts'
+import { applySeeding, emptySeeding } from '../seeding/fold.ts'
 import { applyTank, emptyTanks } from '../tank/fold.ts'
+import { applyWatch, emptyWatch } from '../watch/fold.ts'
 import type { ClashNoted, Fact, PhoneNamed } from './facts.ts'
 import { aheadOfItsWriting, findOddities } from './oddities.ts'
 import type { World } from './world.ts'
@@ -33,6 +35,8 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
   const tanks = emptyTanks()
   const food = emptyFood()
   const dosing = emptyDosing()
+  const watch = emptyWatch()
+  const seeding = emptySeeding()
   const phones = new Map<DeviceId, PhoneNamed[]>()
   const settled = new Set<string>()
   const ahead: Stamp[] = []
@@ -50,6 +54,8 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
     ...tanks,
     ...stock,
     ...dosing,
+    ...watch,
+    ...seeding,
     phones,
     history: past,
     oddities: findOddities(
@@ -160,6 +166,23 @@ export const fold = (ledger: readonly (Entry<Fact> | Unread)[]): World => {
       case 'foodTakenBack':
       case 'lotsJoined':
         return changeFood(food, id, fact)
+      case 'livePoured':
+      case 'smallLifeCounted':
+      case 'kindSeen':
+      case 'photoKept':
+        return applyWatch(watch, id, fact)
+      case 'equipmentDescribed':
+      case 'tankTreated':
+      case 'podHuntersNoted':
+      case 'liveBottlesCame':
+      case 'liveBottlesUncapped':
+      case 'seedingPlanned':
+      case 'seedingStepDone':
+      case 'seedingWaterTaken':
+      case 'seedingPoured':
+      case 'seedingStopped':
+      case 'letterWritten':
+        return applySeeding(seeding, id, fact)
       case 'phoneNamed':
         return gather(phones, fact.device, fact)
       case 'clashNoted':

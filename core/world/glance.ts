@@ -35,5 +35,13 @@ const lately = (world: World, plan: PlanId, nights: Nights, now: Moment): Nights
 export const glanceOf = (world: World, now: Moment): World => {
   const nights = new Map<PlanId, Nights>()
   for (const [plan, known] of world.nights) nights.set(plan, lately(world, plan, known, now))
-  return { ...world, nights, history: { all: [], struck: new Map() }, oddities: [], unread: [] }
+  return {
+    ...world,
+    nights,
+    watched: new Map(),
+    photos: [],
+    history: { all: [], struck: new Map() },
+    oddities: [],
+    unread: [],
+  }
 }

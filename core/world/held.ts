@@ -3,7 +3,7 @@ import type { Entry, Unread } from '../ledger/entry.ts'
 import type { Fact } from './facts.ts'
 
 /** Grows when this version reads more than the one before it. */
-export const codecVersion: number = 4
+export const codecVersion: number = 5
 
 /** An entry this version reads, or one that it keeps unread. */
 export type Held = Entry<Fact> | Unread

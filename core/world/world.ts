@@ -4,13 +4,17 @@ import type { DosingState } from '../dosing/state.ts'
 import type { FoodState } from '../food/state.ts'
 import type { Unread } from '../ledger/entry.ts'
 import type { History } from '../ledger/history.ts'
+import type { SeedingState } from '../seeding/state.ts'
 import type { TankState } from '../tank/state.ts'
+import type { WatchState } from '../watch/state.ts'
 import type { Fact, PhoneNamed } from './facts.ts'
 import type { Oddity } from './oddities.ts'
 
 export type World = TankState &
   FoodState &
-  DosingState & {
+  DosingState &
+  WatchState &
+  SeedingState & {
     readonly history: History<Fact>
     readonly phones: ReadonlyMap<DeviceId, readonly PhoneNamed[]>
     /** What does not add up and has not been settled. */

@@ -1,5 +1,6 @@
 /** What the key says: plain, one next step each, and nothing that is poured into the tank. */
 import { describe, expect, test } from 'vitest'
+import { formName } from '../../app/words/forms.ts'
 import {
   answerWords,
   foundWords,
@@ -51,6 +52,11 @@ describe('the key', () => {
       const { next } = foundWords[animal as keyof typeof keyAnimals]
       expect(next.startsWith('Leave it be')).toBe(verdict !== 'trap')
     }
+  })
+  test('names a form it does not know by the form’s own name', () => {
+    expect(formName('copepod')).toBe('A copepod')
+    expect(formName('waterBear')).toBe('WaterBear')
+    expect(formName('constructor')).toBe('Constructor')
   })
   test('offers a way on in every question to whoever cannot tell', () => {
     for (const [question, answers] of Object.entries(keyChoices))

@@ -7,8 +7,10 @@ import * as buying from './buying.ts'
 import * as dosing from './dosing.ts'
 import * as food from './food.ts'
 import * as portions from './portions.ts'
+import * as seeding from './seeding.ts'
 import * as tank from './tank.ts'
 import * as trouble from './trouble.ts'
+import * as watch from './watch.ts'
 
 type Shapes = { readonly [Kind in FactKind]: v.GenericSchema<Extract<Fact, { kind: Kind }>> }
 export const shapes: Shapes = {
@@ -19,6 +21,8 @@ export const shapes: Shapes = {
   ...buying,
   ...portions,
   ...dosing,
+  ...watch,
+  ...seeding,
   ...book,
 }
 

@@ -107,7 +107,7 @@ test('clumps are told, for they make a change look surer than it is', () => {
 })
 
 test('what cannot be is refused', () => {
-  expect(refusalOf(compareCounts(one(3, 0), one(4)))).toEqual({ why: 'volumeNotPositive', volume: 0, of: 'look' })
+  expect(refusalOf(compareCounts(one(3, 0), one(4)))).toEqual({ why: 'volumeNotPositive', volume: 0, of: 'lookedAt' })
   expect(refusalOf(compareCounts(one(3), one(4, Number.NaN))).why).toBe('volumeNotPositive')
   expect(refusalOf(compareCounts(one(3.5), one(4)))).toEqual({ why: 'countNotWhole', count: 3.5 })
   expect(refusalOf(compareCounts(one(3), { counts: [], each: 1 }))).toEqual({ why: 'nothingCounted' })

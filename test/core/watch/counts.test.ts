@@ -13,7 +13,7 @@ import {
 import * as published from '../../checks/counting.ts'
 import { done, refusalOf } from '../../support/given.ts'
 
-const jar = { sample: 2, rinsed: 50, look: 1, counts: [4, 6, 5] }
+const jar = { litres: 2, rinsedInto: 50, lookedAt: 1, counts: [4, 6, 5] }
 const about = <Of extends { readonly is: string }>(found: Of) => {
   if (found.is !== 'about') throw new Error(found.is)
   return found as Extract<Of, { readonly is: 'about' }>
@@ -22,16 +22,16 @@ const about = <Of extends { readonly is: string }>(found: Of) => {
 describe('two litres sieved, rinsed to 50 mL, with 4, 6 and 5 in a millilitre', () => {
   const found = done(jarSample(jar))
   test('are 250 in the sample and 125 a litre, and between 70 and 206', () => {
-    const { per, range, counted, lookedAt } = about(found.perLitre)
+    const { per, range, counted, water } = about(found.perLitre)
     expect(found.inSample).toBeCloseTo(250, 9)
     expect(counted).toBe(15)
-    expect(lookedAt).toBeCloseTo(0.12, 12)
+    expect(water).toBeCloseTo(0.12, 12)
     expect(per).toBeCloseTo(125, 9)
     expect(Math.round(range.low)).toBe(70)
     expect(Math.round(range.high)).toBe(206)
     // The printed range of fifteen, over the water looked at.
-    expect(range.low * lookedAt).toBeCloseTo(8.395, 3)
-    expect(range.high * lookedAt).toBeCloseTo(24.74, 3)
+    expect(range.low * water).toBeCloseTo(8.395, 3)
+    expect(range.high * water).toBeCloseTo(24.74, 3)
   })
   test('have a standard error of about a quarter, and lie no further apart than by chance', () => {
     const { standardErrorShare, clumped, spread } = about(found.perLitre)
@@ -168,20 +168,20 @@ describe('what cannot be is refused, with what was given', () => {
       { why: 'countTooLarge', count: 2_000_004, most: 1_000_000 },
     ],
     [
-      { ...jar, sample: 0 },
-      { why: 'volumeNotPositive', volume: 0, of: 'sample' },
+      { ...jar, litres: 0 },
+      { why: 'volumeNotPositive', volume: 0, of: 'litres' },
     ],
     [
-      { ...jar, rinsed: -50 },
-      { why: 'volumeNotPositive', volume: -50, of: 'rinsed' },
+      { ...jar, rinsedInto: -50 },
+      { why: 'volumeNotPositive', volume: -50, of: 'rinsedInto' },
     ],
     [
-      { ...jar, look: 0 },
-      { why: 'volumeNotPositive', volume: 0, of: 'look' },
+      { ...jar, lookedAt: 0 },
+      { why: 'volumeNotPositive', volume: 0, of: 'lookedAt' },
     ],
     [
-      { ...jar, rinsed: 2.5 },
-      { why: 'lookedAtMoreThanRinsed', lookedAt: 3, rinsed: 2.5 },
+      { ...jar, rinsedInto: 2.5 },
+      { why: 'lookedAtMoreThanRinsed', inAll: 3, rinsedInto: 2.5 },
     ],
     [
       { ...jar, kept: 0 },
@@ -193,10 +193,10 @@ describe('what cannot be is refused, with what was given', () => {
     ],
   ])('%j', (asked, refusal) => expect(refusalOf(jarSample(asked))).toEqual(refusal))
   test('volumes that are no number are no volume', () => {
-    expect(refusalOf(jarSample({ ...jar, sample: Number.NaN })).why).toBe('volumeNotPositive')
+    expect(refusalOf(jarSample({ ...jar, litres: Number.NaN })).why).toBe('volumeNotPositive')
     expect(refusalOf(animalDensity({ counts: [3], each: Number.POSITIVE_INFINITY })).why).toBe('volumeNotPositive')
   })
   test('all of the rinse may be looked at, in tenths that add up to a hair more', () => {
-    expect(jarSample({ ...jar, rinsed: 0.3, look: 0.1 }).ok).toBe(true)
+    expect(jarSample({ ...jar, rinsedInto: 0.3, lookedAt: 0.1 }).ok).toBe(true)
   })
 })

@@ -15,6 +15,16 @@ const freeIn: ReadonlySet<string> = new Set([
   'noteWritten text',
   'clashNoted theirs',
   'foodSmelled words',
+  'tankTreated what',
+  'podHuntersNoted what',
+  'liveBottlesCame words',
+  'seedingPlanned anyway',
+  'letterWritten text',
+  'smallLifeCounted words',
+  'smallLifeCounted where',
+  'photoKept words',
+  'kindSeen words',
+  'kindSeen where',
   'purchaseRecorded what',
 ])
 /** A line of a file, kept whole, is longer than anything she writes. */

@@ -4,6 +4,7 @@ import ledger1 from '../../fixtures/ledger-1.txt?raw'
 import ledger2 from '../../fixtures/ledger-2.jsonl?raw'
 import ledger3 from '../../fixtures/ledger-3.jsonl?raw'
 import ledger4 from '../../fixtures/ledger-4.jsonl?raw'
+import ledger5 from '../../fixtures/ledger-5.jsonl?raw'
 
 /** Files as they were written by each version that shipped. They are never edited: what was written once is read for ever. */
 const written = [
@@ -11,6 +12,7 @@ const written = [
   { codec: 2, text: ledger2 },
   { codec: 3, text: ledger3 },
   { codec: 4, text: ledger4 },
+  { codec: 5, text: ledger5 },
 ]
 
 const read = (text: string) => {

@@ -20,6 +20,8 @@ import text3 from '../../fixtures/ledger-3.jsonl?raw'
 import folded3 from '../../fixtures/ledger-3.world.json'
 import text4 from '../../fixtures/ledger-4.jsonl?raw'
 import folded4 from '../../fixtures/ledger-4.world.json'
+import text5 from '../../fixtures/ledger-5.jsonl?raw'
+import folded5 from '../../fixtures/ledger-5.world.json'
 import { done } from '../../support/given.ts'
 import { readable } from '../../support/givenReadable.ts'
 
@@ -72,6 +74,21 @@ const everyKind = {
   nightUnknown: true,
   nightsMissed: true,
   nightsCounted: true,
+  equipmentDescribed: true,
+  tankTreated: true,
+  podHuntersNoted: true,
+  liveBottlesCame: true,
+  liveBottlesUncapped: true,
+  seedingPlanned: true,
+  seedingStepDone: true,
+  seedingWaterTaken: true,
+  seedingPoured: true,
+  seedingStopped: true,
+  letterWritten: true,
+  livePoured: true,
+  smallLifeCounted: true,
+  kindSeen: true,
+  photoKept: true,
   noteWritten: true,
   phoneNamed: true,
   clashNoted: true,
@@ -99,6 +116,7 @@ const golden = [
   { name: 'second', text: text2, folded: folded2 },
   { name: 'third', text: text3, folded: folded3 },
   { name: 'fourth', text: text4, folded: folded4 },
+  { name: 'fifth', text: text5, folded: folded5 },
 ]
 
 describe.each(golden)('the $name golden ledger', ({ text, folded }) => {
@@ -123,11 +141,11 @@ describe.each(golden)('the $name golden ledger', ({ text, folded }) => {
 })
 
 describe('the newest golden ledger', () => {
-  const { entries } = read(text4)
+  const { entries } = read(text5)
   const { oddities } = fold(entries)
 
   test('folds to its world and to nothing else', () => {
-    expect(readable(fold(entries))).toEqual(folded4)
+    expect(readable(fold(entries))).toEqual(folded5)
   })
 
   test('holds every kind of entry', () => {

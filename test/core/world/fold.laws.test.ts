@@ -66,6 +66,6 @@ test('an entry crossed out is an entry never written', () => {
     cases.note('a bottle', target.fact.kind === 'bottleRecorded')
     cases.note('a plan', target.fact.kind === 'planMade')
   })
-  holds(law, 900)
+  holds(law, 1_500)
   cases.expectAtLeast(10)
 }, 60_000)

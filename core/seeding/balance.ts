@@ -1,0 +1,59 @@
+/** Water in, water out: as much tank water leaves as came with the bottles. */
+import { type Microlitres, microlitres } from '../basis/amounts.ts'
+import { ok, type Result, refuse } from '../basis/result.ts'
+import type { SeedingPlanned } from './facts.ts'
+import type { Run } from './state.ts'
+
+export type Balance = {
+  /** Live bottles as poured, and new salt water they were rinsed with. */
+  readonly in: Microlitres
+  /** Gone for good; what was borrowed and never went back is among it. */
+  readonly out: Microlitres
+  /** Still to take out; below zero: more left than came. */
+  readonly left: number
+}
+
+export const balanceOf = ({ pours, water }: Run): Balance => {
+  const came = pours.reduce((sum, { amount, rinse }) => sum + amount + rinse, 0)
+  const of = (way: (typeof water)[number]['way']) =>
+    water.reduce((sum, each) => (each.way === way ? sum + each.amount : sum), 0)
+  const out = of('out') + Math.max(0, of('borrowed') - of('putBack'))
+  return { in: microlitres(came), out: microlitres(out), left: came - out }
+}
+
+/** What a plan will bring in: bottles by what one holds, and a rinse each if it is new salt water. */
+export const plannedIn = ({ pours, holds, rinse }: Pick<SeedingPlanned, 'pours' | 'holds' | 'rinse'>): Microlitres => {
+  const bottles = pours.reduce((sum, each) => sum + each.bottles, 0)
+  const each = holds + (rinse?.of === 'newSaltWater' ? rinse.each : 0)
+  return microlitres(Math.round(bottles * each))
+}
+
+export type ShiftRefusal = { readonly why: 'noWater' } | { readonly why: 'notSalinity'; readonly typed: number }
+export type Shift = {
+  /** Parts per thousand afterwards. */
+  readonly after: number
+  readonly change: number
+  /** Over half a part in a thousand. Our own judgement. */
+  readonly notable: boolean
+}
+
+/**
+ * Salinity after so much water of another salinity took the place of as much tank water: S′ = (S(V − v) + Sᵦv) / V,
+ * a balance of salt by volume (against mass less than 0.03 % off).
+ * @param litres true water of the tank, above 0
+ * @param salinity parts per thousand, 2 to 45: less is a specific gravity
+ */
+export const saltShift = (
+  litres: number,
+  salinity: number,
+  poured: Microlitres,
+  bottleSalinity: number,
+): Result<Shift, ShiftRefusal> => {
+  if (!(litres > 0)) return refuse({ why: 'noWater' })
+  for (const typed of [salinity, bottleSalinity])
+    if (!(typed >= 2 && typed <= 45)) return refuse({ why: 'notSalinity', typed })
+  const v = Math.min(litres, poured / 1_000_000)
+  const after = (salinity * (litres - v) + bottleSalinity * v) / litres
+  const change = after - salinity
+  return ok({ after, change, notable: Math.abs(change) > 0.5 })
+}

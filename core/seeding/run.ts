@@ -1,0 +1,90 @@
+/** Where a run stands at a moment: by clock times, so that a locked phone, a killed app or a new day change nothing. */
+import { type Moment, moment } from '../basis/zones.ts'
+import type { SeedingPlanned } from './facts.ts'
+import { planOfRun, type Run, type SeedingState } from './state.ts'
+import { mostPumpMinutes, readStep } from './steps.ts'
+
+const minute = 60_000
+const hour = 60 * minute
+
+export type RunStep = {
+  readonly step: string
+  /** When it is to be done: for what follows the pumps, reckoned from the tick that says they are off. */
+  readonly at: Moment
+  readonly done: Moment | undefined
+  /** Whole minutes it is late, not yet done; 0 while there is time. */
+  readonly late: number
+}
+export type RunNow = {
+  readonly run: Run
+  readonly plan: SeedingPlanned
+  readonly steps: readonly RunStep[]
+  /** The first that is not done. */
+  readonly next: RunStep | undefined
+  readonly is: 'planned' | 'begun' | 'pumpsOff' | 'overnight' | 'morning' | 'done' | 'stopped'
+  /** While pumps are off: since when, and when they must be back. */
+  readonly pumps: { readonly off: Moment; readonly backBy: Moment; readonly late: number } | undefined
+}
+
+const isFlowOff = (step: string): boolean => /^(return|wave)/.test(step) && readStep(step)?.does === 'off'
+const isFlowOn = (step: string): boolean => /^(return|wave)/.test(step) && readStep(step)?.does === 'on'
+const lateBy = (at: Moment, now: Moment): number => Math.max(0, Math.floor((now - at) / minute))
+
+/** The moment pumps went off: the first tick of one that is not on again. */
+const pumpsOff = ({ done }: Run, plan: SeedingPlanned): Moment | undefined => {
+  const offs = plan.steps
+    .filter(({ step }) => isFlowOff(step) && done.has(step))
+    .map(({ step }) => done.get(step)?.at ?? 0)
+  return offs.length > 0 ? moment(Math.min(...offs)) : undefined
+}
+
+/**
+ * The pumps' hour runs from the tick that says they are off and never starts afresh; sooner is always allowed.
+ * Undefined where only ticks are known and no plan.
+ */
+export const runNow = (run: Run, now: Moment): RunNow | undefined => {
+  const plan = planOfRun(run, now)
+  if (!plan) return undefined
+  const off = pumpsOff(run, plan)
+  const backBy = off === undefined ? undefined : moment(off + mostPumpMinutes * minute)
+  const steps = plan.steps.map(({ step, at: planned }): RunStep => {
+    const at = backBy !== undefined && isFlowOn(step) ? backBy : planned
+    const done = run.done.get(step)?.at
+    return { step, at, done, late: done === undefined ? lateBy(at, now) : 0 }
+  })
+  const open = steps.filter(({ done }) => done === undefined)
+  const flowOpen = off !== undefined && open.some(({ step }) => isFlowOn(step))
+  const pumps =
+    flowOpen && off !== undefined && backBy !== undefined ? { off, backBy, late: lateBy(backBy, now) } : undefined
+  const started = run.done.size > 0
+  const onlyMorning = open.every(({ at }) => at >= plan.morning)
+  const is: RunNow['is'] = run.stopped
+    ? 'stopped'
+    : open.length === 0
+      ? 'done'
+      : pumps
+        ? 'pumpsOff'
+        : !started
+          ? 'planned'
+          : onlyMorning
+            ? now >= plan.morning
+              ? 'morning'
+              : 'overnight'
+            : 'begun'
+  return { run, plan, steps, next: open[0], is, pumps }
+}
+
+/** Runs with something left to do, the earliest first. A stopped one has none: everything was switched on. */
+export const openRuns = ({ runs }: SeedingState, now: Moment): readonly RunNow[] =>
+  [...runs.values()]
+    .flatMap((run) => runNow(run, now) ?? [])
+    .filter(({ is }) => is !== 'done' && is !== 'stopped')
+    .sort((a, b) => a.plan.off - b.plan.off)
+
+/** Hours a device has been off: from its tick to its tick, or to now; undefined while it runs. */
+export const hoursOff = ({ done }: Run, key: string, now: Moment): number | undefined => {
+  const off = done.get(`${key}-off`)?.at ?? done.get(`${key}-out`)?.at
+  if (off === undefined) return undefined
+  const on = done.get(`${key}-on`)?.at ?? done.get(`${key}-in`)?.at
+  return ((on ?? now) - off) / hour
+}
