@@ -23,7 +23,7 @@ export type CountAsked = {
 }
 
 /** What was measured of a look, and the most anybody looks at. Our own judgement; the book reads back more. */
-const most = {
+export const mostLooked = {
   seconds: 3_600,
   frame: 100_000,
   litres: 1_000,
@@ -31,7 +31,7 @@ const most = {
   lookedAt: 10_000,
   sieve: 5_000,
 } as const
-export type LookPart = keyof typeof most
+export type LookPart = keyof typeof mostLooked
 
 export type WatchRefusal =
   | { readonly why: 'noSuchTank' }
@@ -63,10 +63,10 @@ export const recordCount = (
   const { looked, counts } = asked
   const begun = begin(state, asked, now)
   if (!begun.ok) return begun
-  for (const of of Object.keys(most) as LookPart[]) {
+  for (const of of Object.keys(mostLooked) as LookPart[]) {
     const given: unknown = Object.hasOwn(looked, of) ? looked[of as keyof typeof looked] : undefined
-    if (typeof given === 'number' && !(given > 0 && given <= most[of]))
-      return refuse({ why: 'lookOutOfRange', of, given, most: most[of] })
+    if (typeof given === 'number' && !(given > 0 && given <= mostLooked[of]))
+      return refuse({ why: 'lookOutOfRange', of, given, most: mostLooked[of] })
   }
   if (looked.how === 'jar') {
     const inAll = looked.lookedAt * counts.length

@@ -7,9 +7,9 @@ import type { PodHuntersNoted } from '../seeding/facts.ts'
 import { bottlesNeeded, reseedWeeks, usualReach } from '../seeding/needed.ts'
 import { podHuntersAt, type SeedingState } from '../seeding/state.ts'
 import { doseWater, type TankState, tankAt } from '../tank/state.ts'
-import { type CountSeries, type CountTrend, countSeries, countTrend } from './series.ts'
-import { type Pour, poursOf } from './since.ts'
-import type { WatchState } from './state.ts'
+import { type CountSeries, type CountTrend, countSeries, countTrend } from '../watch/series.ts'
+import { type Pour, poursOf } from '../watch/since.ts'
+import type { WatchState } from '../watch/state.ts'
 
 type State = WatchState & SeedingState & TankState
 
