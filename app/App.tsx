@@ -71,7 +71,7 @@ const Sheet = () => {
   const status = useStatus()
   const world = useWorld()
   const room = roomAt(path)
-  useLook(room, status, path === '/watch')
+  useLook(room, status, path === '/watch' || path.endsWith('/life/torch'))
   useEffect(firstScreenStands, [])
   const empty = world.tanks.size === 0
   // Not the first evening: a book that cannot be read is no empty one. The notice above says what to do.
@@ -103,7 +103,7 @@ const Sheet = () => {
 
 const Nothing = () => null
 
-/** Red and dark by itself on the evening watch, and on Tonight while a lamp is out; the kitchen keeps the day. Forced or refused in This phone. */
+/** Red and dark by itself on the evening watch, in a count by torch, and on Tonight while a lamp is out; the kitchen keeps the day. Forced or refused in This phone. */
 const useLook = (room: RoomId, status: Status, watching: boolean) => {
   // Not by way of the household's calendar: until the book is open that would ask the phone for its zone, which is slow.
   const world = useWorld()

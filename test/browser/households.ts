@@ -41,6 +41,7 @@ import {
 import { householdsDiary } from './householdsDiary.ts'
 import { householdsLamps } from './householdsLamps.ts'
 import { householdsLasts } from './householdsLasts.ts'
+import { householdsLife } from './householdsLife.ts'
 import { householdsMoney } from './householdsMoney.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsOrder } from './householdsOrder.ts'
@@ -208,5 +209,6 @@ export const households = {
   ...householdsDiary,
   ...householdsWorth,
   ...householdsLasts,
+  ...householdsLife,
 } satisfies Record<string, () => readonly Held[]>
 export type Household = keyof typeof households

@@ -180,6 +180,11 @@ export const states: readonly State[] = [
   { name: 'far too much', household: 'knockedIn', route: '/food/too-much/greenplan' },
   { name: 'a bag without its label', household: 'twoBags', route: '/food/lot/unlabelled' },
   { name: 'this phone, a month without a backup', household: 'trays', route: '/phone', time: '2027-01-13T20:30:00Z' },
+  { name: 'small life, counted', household: 'smallLife', route: '/water/longgallery/life', unfolded: true },
+  { name: 'small life, by torch', household: 'smallLife', route: '/water/longgallery/life/torch', time: dark },
+  { name: 'small life, a jar', household: 'tankOnly', route: '/water/longgallery/life/jar', unfolded: true },
+  { name: 'small life, what is this', household: 'smallLife', route: '/water/longgallery/life/key' },
+  { name: 'small life, one page', household: 'smallLife', route: '/water/longgallery/life/page' },
 ]
 
 export const stateCalled = (name: string): State => {

@@ -38,6 +38,9 @@ export const Tank = ({ tank, reading }: { readonly tank: TankDescribed; readonly
       <Meeting tank={tank} plans={plans} reading={reading} />
       <TankBefore tank={tank} today={today} reading={reading} />
       <Actions>
+        <ButtonLink kind="quiet" href={`#/water/${tank.tank}/life`}>
+          The small life<span className="for-ears"> of {tank.name}</span>
+        </ButtonLink>
         <ButtonLink kind="quiet" href={`#/water/tank/${tank.tank}`}>
           Change this tank<span className="for-ears">: {tank.name}</span>
         </ButtonLink>

@@ -1,0 +1,58 @@
+/** One spot, counted in one way: what the last count says, the picture, and every count in words. */
+import { useState } from 'react'
+import { type CountPoint, type CountSeries, type Day, wallDay } from '../../../core/index.ts'
+import { LinkButton } from '../../parts/Actions.tsx'
+import { Line, Lines } from '../../parts/Lines.tsx'
+import { Section } from '../../parts/Section.tsx'
+import { changeWords, densityWords, momentWords, pointWords, seriesTitle } from '../../words/life.ts'
+import { CrossOut } from '../Diary/CrossOut.tsx'
+import type { Reading } from '../useReading.ts'
+import { CountChart } from './CountChart.tsx'
+
+type CountsProps = {
+  readonly series: CountSeries
+  readonly pours: readonly Day[]
+  readonly feedings: readonly Day[]
+  readonly reading: Reading
+}
+
+export const Counts = ({ series, pours, feedings, reading }: CountsProps) => (
+  <Section title={seriesTitle(series)}>
+    <p>{densityWords(series.last.density, series.per)}</p>
+    {series.previous && <p>{changeWords(series.previous, reading.today)}</p>}
+    {series.first && <p>{changeWords(series.first, reading.today)}</p>}
+    {series.points.length > 1 && <CountChart series={series} pours={pours} feedings={feedings} today={reading.today} />}
+    <Lines>
+      {series.points.toReversed().map((point) => (
+        <CountLine key={point.entry} point={point} per={series.per} reading={reading} />
+      ))}
+    </Lines>
+  </Section>
+)
+
+type CountLineProps = {
+  readonly point: CountPoint
+  readonly per: CountSeries['per']
+  readonly reading: Reading
+}
+const CountLine = ({ point, per, reading }: CountLineProps) => {
+  const [crossing, setCrossing] = useState(false)
+  const { fact, entry } = point
+  const when = momentWords(fact, wallDay(fact.at, reading.zone), reading)
+  return (
+    <Line
+      lead={when}
+      below={
+        crossing ? (
+          <CrossOut entry={{ id: entry, fact }} reading={reading} onClose={() => setCrossing(false)} />
+        ) : (
+          <LinkButton onAct={() => setCrossing(true)}>
+            Cross out<span className="for-ears">: {when}</span>
+          </LinkButton>
+        )
+      }
+    >
+      {pointWords(point, per).join(' ')}
+    </Line>
+  )
+}

@@ -1,0 +1,95 @@
+/** All of it on one page, to show or to print: pours, feedings, counts as they were taken, kinds. */
+import '../Food/paper/paper.css'
+import {
+  countSeries,
+  feedingsSince,
+  kindsSeen,
+  poursOf,
+  sinceThePour,
+  type TankDescribed,
+  wallDay,
+} from '../../../core/index.ts'
+import { Actions, Button } from '../../parts/Actions.tsx'
+import { Page } from '../../parts/Page.tsx'
+import { dayInFull } from '../../words/dates.ts'
+import { answerWithoutPour, densityShort, perWords, pourWords, seriesTitle, sinceWords } from '../../words/life.ts'
+import { list } from '../../words/list.ts'
+import { number, plural } from '../../words/numbers.ts'
+import { useReading } from '../useReading.ts'
+import { CountChart } from './CountChart.tsx'
+import { Kinds } from './Kinds.tsx'
+
+export const LifePage = ({ tank }: { readonly tank: TankDescribed }) => {
+  const reading = useReading()
+  const { world, now, today } = reading
+  const series = countSeries(world, tank.tank)
+  const kinds = kindsSeen(world, tank.tank)
+  const pours = poursOf(world, tank.tank, now)
+  const since = sinceThePour(world, tank.tank, now)
+  const first = since?.first.night ?? series.flatMap(({ points }) => points.map(({ fact }) => fact.night)).toSorted()[0]
+  const feedings = first ? feedingsSince(world, tank.tank, first) : []
+  const counted = series.reduce((sum, { points }) => sum + points.length, 0)
+  return (
+    <Page title="The small life on one page" when={tank.name} answer="To show, or to print.">
+      <Actions>
+        <Button onAct={() => window.print()}>Print</Button>
+      </Actions>
+      <article className="paper life-page">
+        <h2>{`The small life of ${tank.name}, ${dayInFull(today)}`}</h2>
+        <p>{since ? sinceWords(since) : answerWithoutPour(counted, kinds.length)}</p>
+        {pours.length > 0 && (
+          <>
+            <h3>Poured</h3>
+            <ul>
+              {pours.map((pour) => (
+                <li key={pour.at}>{`${dayInFull(pour.night)}. ${pourWords(pour)}`}</li>
+              ))}
+            </ul>
+          </>
+        )}
+        {feedings.length > 0 && first && (
+          <>
+            <h3>Fed</h3>
+            <p>{`${plural(feedings.length, 'feeding', 'feedings')} since ${dayInFull(first)}, the last on ${dayInFull(feedings.at(-1) ?? first)}.`}</p>
+          </>
+        )}
+        {series.map((each) => (
+          <section key={each.key}>
+            <h3>{seriesTitle(each)}</h3>
+            {each.points.length > 1 && (
+              <CountChart series={each} pours={pours.map(({ night }) => night)} feedings={feedings} today={today} />
+            )}
+            <table className="life-table">
+              <thead>
+                <tr>
+                  <th scope="col">Day</th>
+                  <th scope="col">Counted</th>
+                  <th scope="col">{`About, ${perWords[each.per]}`}</th>
+                </tr>
+              </thead>
+              <tbody>
+                {each.points.map(({ entry, fact, density }) => (
+                  <tr key={entry}>
+                    <td>{dayInFull(wallDay(fact.at, reading.zone))}</td>
+                    <td>{list(fact.counts.map(number))}</td>
+                    <td>{densityShort(density)}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </section>
+        ))}
+        {kinds.length > 0 && (
+          <>
+            <h3>Kinds seen</h3>
+            <Kinds kinds={kinds} reading={reading} />
+          </>
+        )}
+        <p className="life-quiet">
+          In brackets the range that holds the truth nineteen times in twenty, by the count alone. In a jar every figure
+          is a least one: a sieve lets some through.
+        </p>
+      </article>
+    </Page>
+  )
+}
