@@ -26,6 +26,10 @@ const Diary = lazy(async () => ({ default: (await loadPart(() => import('./scree
 const ThisPhone = lazy(async () => ({
   default: (await loadPart(() => import('./screens/ThisPhone/rooms.tsx'))).PhoneRoutes,
 }))
+const Seeding = lazy(async () => ({
+  default: (await loadPart(() => import('./screens/Seeding/rooms.tsx'))).SeedingRoutes,
+}))
+const RunBar = lazy(async () => ({ default: (await loadPart(() => import('./screens/Seeding/RunBar.tsx'))).RunBar }))
 const Watch = lazy(async () => ({ default: (await loadPart(() => import('./screens/Watch/Watch.tsx'))).Watch }))
 const FirstRun = lazy(async () => ({
   default: (await loadPart(() => import('./screens/FirstRun/FirstRun.tsx'))).FirstRun,
@@ -57,7 +61,9 @@ const useRooms = (status: Status): readonly Room[] => {
 }
 
 const roomAt = (path: string): RoomId =>
-  rooms.find(({ id, href }) => id !== 'tonight' && path.startsWith(href.slice(1)))?.id ?? 'tonight'
+  path.startsWith('/seeding')
+    ? 'water'
+    : (rooms.find(({ id, href }) => id !== 'tonight' && path.startsWith(href.slice(1)))?.id ?? 'tonight')
 
 export const App = () => (
   <Router hook={useHashLocation}>
@@ -72,6 +78,7 @@ const Sheet = () => {
   const world = useWorld()
   const room = roomAt(path)
   useLook(room, status, path === '/watch' || path.endsWith('/life/torch'))
+  useLook(room, status, path === '/watch' || path.startsWith('/seeding/run'))
   useEffect(firstScreenStands, [])
   const empty = world.tanks.size === 0
   // Not the first evening: a book that cannot be read is no empty one. The notice above says what to do.
@@ -79,7 +86,13 @@ const Sheet = () => {
   const opening = status === 'opening' || status === 'blocked' || (status === 'glance' && room !== 'tonight')
   return (
     <Frame rooms={<Rooms says="Rooms" name="Smallhours" rooms={useRooms(status)} current={room} />}>
-      <Notices />
+      <Notices>
+        {world.runs.size > 0 && (
+          <Suspense fallback={null}>
+            <RunBar path={path} />
+          </Suspense>
+        )}
+      </Notices>
       {opening ? (
         <Loading says="Opening the book …" />
       ) : (
@@ -91,6 +104,7 @@ const Sheet = () => {
               <Route path="/dose/:plan" component={Dose} />
               <Route path="/diary/*?" component={Diary} />
               <Route path="/phone/*?" component={ThisPhone} />
+              <Route path="/seeding/*?" component={Seeding} />
               <Route path="/watch" component={Watch} />
               <Route component={unread ? Nothing : empty ? FirstRun : Tonight} />
             </Switch>

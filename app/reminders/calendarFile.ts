@@ -74,6 +74,26 @@ export const trialFile = (now: Moment): string => {
   return textOf(calendar)
 }
 
+/** A few moments that must be heard whatever the app does, as one file: an event and an alarm for each. */
+export const alarmsFile = (
+  alarms: readonly { readonly key: string; readonly at: Moment; readonly summary: string }[],
+  now: Moment,
+): string => {
+  const calendar = empty()
+  for (const { key, at, summary } of alarms)
+    calendar
+      .createEvent({
+        id: `${key}@smallhours.invalid`,
+        stamp: new Date(now),
+        start: new Date(at),
+        end: new Date(at + duration),
+        summary,
+        transparency: ICalEventTransparency.TRANSPARENT,
+      })
+      .createAlarm({ type: ICalAlarmType.display, trigger: 0, description: summary })
+  return textOf(calendar)
+}
+
 const empty = (): ICalCalendar => ical({ prodId: { company: 'Smallhours', product: 'evenings', language: 'EN' } })
 /** The last line is a line too; the library leaves its end out. */
 const textOf = (calendar: ICalCalendar): string => `${calendar.toString().trimEnd()}\r\n`

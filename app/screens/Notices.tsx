@@ -1,6 +1,6 @@
 /** Quiet bars above every page: they push it down and cover nothing. */
 import './notices.css'
-import { useState } from 'react'
+import { type ReactNode, useState } from 'react'
 import { Actions, Button, LinkButton } from '../parts/Actions.tsx'
 import { Notice } from '../parts/Notice.tsx'
 import { flushAndReload } from '../state/leave.ts'
@@ -9,8 +9,9 @@ import { useOfflineReady, useUpdate } from '../state/updates.ts'
 import { troubleText } from '../words/phone.ts'
 
 // Always there, empty or not: a live region that arrives together with its words is often not read out.
-export const Notices = () => (
+export const Notices = ({ children }: { readonly children?: ReactNode }) => (
   <div className="notices" aria-live="polite">
+    {children}
     <Trouble />
     <NewVersion />
     <OfflineReady />

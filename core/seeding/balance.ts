@@ -1,7 +1,8 @@
 /** Water in, water out: as much tank water leaves as came with the bottles. */
 import { type Microlitres, microlitres } from '../basis/amounts.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
-import type { SeedingPlanned } from './facts.ts'
+import type { WaterPlace } from '../watch/facts.ts'
+import type { SeedingPlanned, SeedingPoured } from './facts.ts'
 import type { Run } from './state.ts'
 
 export type Balance = {
@@ -27,6 +28,43 @@ export const plannedIn = ({ pours, holds, rinse }: Pick<SeedingPlanned, 'pours' 
   const each = holds + (rinse?.of === 'newSaltWater' ? rinse.each : 0)
   return microlitres(Math.round(bottles * each))
 }
+
+/**
+ * What is still to be taken out at a step: before the pour what the bottles will bring, or half of that; afterwards what really
+ * came less what went. Never below zero.
+ */
+export const toTakeAt = (
+  step: string,
+  plan: Pick<SeedingPlanned, 'pours' | 'holds' | 'rinse' | 'waterOut'>,
+  run: Run,
+): Microlitres => {
+  const { out, left } = balanceOf(run)
+  if (step !== 'waterOut') return microlitres(Math.max(0, left))
+  const before = plan.waterOut === 'half' ? Math.round(plannedIn(plan) / 2) : plannedIn(plan)
+  return microlitres(Math.max(0, before - out))
+}
+
+/** What of the plan for a place has not been poured yet: bottles, and what is in them. */
+export const toPourAt = (
+  place: WaterPlace,
+  { pours, holds, rinse }: Pick<SeedingPlanned, 'pours' | 'holds' | 'rinse'>,
+  run: Run,
+): Omit<SeedingPoured, 'kind' | 'at' | 'run'> | undefined => {
+  const sum = (all: readonly { readonly into: WaterPlace; readonly bottles: number }[]) =>
+    all.reduce((total, { into, bottles }) => (into === place ? total + bottles : total), 0)
+  const left = sum(pours) - sum(run.pours)
+  return left > 0 ? { into: place, ...filled(left, { holds, rinse }) } : undefined
+}
+
+/** So many bottles as the plan has them: what is in them, and new salt water they are rinsed with. */
+export const filled = (
+  bottles: number,
+  { holds, rinse }: { readonly holds: Microlitres; readonly rinse?: SeedingPlanned['rinse'] | undefined },
+): { readonly bottles: number; readonly amount: Microlitres; readonly rinse: Microlitres } => ({
+  bottles,
+  amount: microlitres(Math.round(bottles * holds)),
+  rinse: microlitres(rinse?.of === 'newSaltWater' ? Math.round(bottles * rinse.each) : 0),
+})
 
 export type ShiftRefusal = { readonly why: 'noWater' } | { readonly why: 'notSalinity'; readonly typed: number }
 export type Shift = {

@@ -74,6 +74,22 @@ export const runNow = (run: Run, now: Moment): RunNow | undefined => {
   return { run, plan, steps, next: open[0], is, pumps }
 }
 
+/** What stands in front: pumps that are due come before anything else, whatever was left out on the way. */
+export const inFront = ({ steps, next, pumps }: RunNow, now: Moment): RunStep | undefined =>
+  (pumps && now >= pumps.backBy ? steps.find(({ step, done }) => done === undefined && isFlowOn(step)) : undefined) ??
+  next
+
+/** When pumps are to be on again; undefined where none stops. */
+export const pumpsBackAt = ({ steps }: RunNow): Moment | undefined => steps.find(({ step }) => isFlowOn(step))?.at
+
+/** What was switched off or taken out and is not back yet, by the key of its device. */
+export const stillOff = ({ plan, run: { done } }: RunNow): readonly string[] =>
+  plan.steps.flatMap(({ step }) => {
+    const read = readStep(step)
+    if (read?.key === undefined || (read.does !== 'off' && read.does !== 'out') || !done.has(step)) return []
+    return done.has(`${read.key}-${read.does === 'off' ? 'on' : 'in'}`) ? [] : [read.key]
+  })
+
 /** Runs with something left to do, the earliest first. A stopped one has none: everything was switched on. */
 export const openRuns = ({ runs }: SeedingState, now: Moment): readonly RunNow[] =>
   [...runs.values()]

@@ -49,6 +49,11 @@ export const Tank = ({ tank, reading }: { readonly tank: TankDescribed; readonly
           <span className="for-ears">: {tank.name}</span>
         </ButtonLink>
       </Actions>
+      <Actions>
+        <ButtonLink kind="quiet" href={`#/seeding/${tank.tank}`}>
+          Live bottles<span className="for-ears">: {tank.name}</span>
+        </ButtonLink>
+      </Actions>
     </Section>
   )
 }

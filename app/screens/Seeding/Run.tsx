@@ -1,0 +1,191 @@
+/** The pumps-off night: what to do next, large, with its hour; one tick under the thumb; by clock times, whatever happens to the phone. */
+import './run.css'
+import { useParams } from 'wouter'
+import {
+  inFront,
+  type Moment,
+  type RunId,
+  type RunNow,
+  type RunStep,
+  readStep,
+  runNow,
+  type TankDescribed,
+  tankAt,
+  toPourAt,
+  wallDay,
+} from '../../../core/index.ts'
+import { Actions, Button } from '../../parts/Actions.tsx'
+import { BigAct, Dock } from '../../parts/BigAct.tsx'
+import { MoreExact } from '../../parts/MoreExact.tsx'
+import { Page } from '../../parts/Page.tsx'
+import { UndoBar } from '../../parts/UndoBar.tsx'
+import { useScreenLock } from '../../state/screenLock.ts'
+import { clock, nightWords } from '../../words/dates.ts'
+import { millilitres } from '../../words/numbers.ts'
+import { bottlesWords, clockAt, everythingOn, lateWords, stepTold } from '../../words/seeding.ts'
+import { stepName } from '../../words/steps.ts'
+import { watchWords } from '../../words/watch.ts'
+import { type Reading, useReading } from '../useReading.ts'
+import { AfterPour } from './AfterPour.tsx'
+import { ofTank } from './ofTank.ts'
+import { RunAlarms } from './RunAlarms.tsx'
+import { RunSteps } from './RunSteps.tsx'
+import { Stopped } from './Stopped.tsx'
+import { PourKeys, Tally, WaterKeys } from './Tally.tsx'
+import { type Running, useRun } from './useRun.ts'
+import { WholeForm } from './WholeForm.tsx'
+
+export const Run = () => {
+  const { run: id } = useParams<{ run: RunId }>()
+  const reading = useReading()
+  const known = reading.world.runs.get(id)
+  const run = known && runNow(known, reading.now)
+  const tank = run && tankAt(reading.world, run.plan.tank, reading.now)
+  if (!run || !tank)
+    return (
+      <Page title="The night" answer="This night is not on record.">
+        <p>
+          <a href="#/water">All tanks</a>
+        </p>
+      </Page>
+    )
+  return <Night key={id} run={run} tank={tank} reading={ofTank(reading, tank)} />
+}
+
+type NightProps = { readonly run: RunNow; readonly tank: TankDescribed; readonly reading: Reading }
+
+const Night = ({ run, tank, reading }: NightProps) => {
+  const { now } = reading
+  const running = useRun(run, reading)
+  const front = inFront(run, now)
+  const stopped = run.is === 'stopped'
+  const done = run.is === 'done'
+  const does = front && readStep(front.step)
+  const told = front && stepTold(front.step)
+  const awake = !stopped && !done && run.is !== 'planned'
+  const wet = run.run.pours.length > 0
+  return (
+    <Page
+      title={tank.name}
+      when={nightWords(run.plan.night)}
+      answer={<Answer run={run} front={front} reading={reading} />}
+      dock={
+        <Dock>
+          {!stopped && !done && run.is !== 'overnight' && front && (
+            <BigAct
+              label={actLabel(front.step)}
+              sub={actSub(front, run)}
+              state={running.act.busy ? 'busy' : 'ready'}
+              onAct={() => void running.tick(front.step, `${stepName(front.step)}.`)}
+            />
+          )}
+          <UndoBar
+            until={running.undo.until}
+            now={running.undo.now}
+            says={running.says}
+            undo="Undo"
+            onUndo={() => void running.takeBack()}
+          />
+          {!stopped && !done && (
+            <Button
+              kind="quiet"
+              waiting={running.act.busy}
+              onAct={() => void running.stop('fishBreathingHard', everythingOn)}
+            >
+              Fish breathing hard
+            </Button>
+          )}
+        </Dock>
+      }
+    >
+      <WholeForm act={running.act} />
+      {stopped && <Stopped run={run} />}
+      {run.is === 'overnight' && (
+        <p>The pumps run. Leave the lid ajar for air; a first small dose of food may follow.</p>
+      )}
+      {!stopped && run.is !== 'overnight' && told?.note && <p className="run-note">{told.note}</p>}
+      {!stopped && run.pumps && <Pumps run={run} reading={reading} />}
+      {!stopped && does?.does === 'waterOut' && front && <WaterKeys run={run} running={running} step={front.step} />}
+      {!stopped && does?.does === 'pour' && does.place && <PourKeys run={run} running={running} place={does.place} />}
+      {awake && <Awake />}
+      {(run.is === 'planned' || run.is === 'begun') && <RunAlarms run={run} tank={tank} reading={reading} />}
+      <RunSteps run={run} running={running} reading={reading} />
+      {(wet || run.run.water.length > 0 || !stopped) && <Tally run={run} running={running} />}
+      {wet && <AfterPour run={run} tank={tank} reading={reading} />}
+      {!stopped && !done && <CallOff running={running} />}
+      <p>
+        <a href={`#/seeding/${tank.tank}`}>Live bottles for {tank.name}</a>
+      </p>
+    </Page>
+  )
+}
+
+const Answer = ({
+  run,
+  front,
+  reading,
+}: {
+  readonly run: RunNow
+  readonly front: RunStep | undefined
+  readonly reading: Reading
+}) => {
+  if (run.is === 'stopped') return run.run.stopped?.because === 'calledOff' ? 'Called off.' : everythingOn
+  if (!front) return 'All is back on. The night is done.'
+  const late = run.pumps && run.pumps.late > 0 && front.at === run.pumps.backBy ? run.pumps.late : front.late
+  const loud = front.at === run.pumps?.backBy && reading.now >= front.at
+  return (
+    <span className="run-next">
+      <span className="run-clock">{clockAt(front.at as Moment, reading, wallDay(front.at, reading.zone))}</span>{' '}
+      {loud && late > 0 && <strong className="run-late">{lateWords(late)}. </strong>}
+      <span>{stepTold(front.step).say}.</span>
+    </span>
+  )
+}
+
+const Pumps = ({ run: { pumps }, reading: { zone, now } }: { readonly run: RunNow; readonly reading: Reading }) =>
+  pumps && now < pumps.backBy ? (
+    <p>
+      Pumps off since {clock(pumps.off, zone)}. Back on by <strong>{clock(pumps.backBy, zone)}</strong>; sooner is
+      always allowed.
+    </p>
+  ) : null
+
+const actLabel = (step: string): string => {
+  const does = readStep(step)?.does
+  return does === 'pour' ? 'Poured' : does === 'dark' ? 'It is dark' : 'Done'
+}
+const actSub = ({ step }: RunStep, { plan, run }: RunNow): string => {
+  const read = readStep(step)
+  const rest = read?.does === 'pour' && read.place ? toPourAt(read.place, plan, run) : undefined
+  return rest ? `${bottlesWords(rest.bottles)}, ${millilitres(rest.amount + rest.rinse)} in all` : stepName(step)
+}
+
+const Awake = () => {
+  const { lock, ask } = useScreenLock()
+  return lock === 'awake' ? null : (
+    <>
+      <p role="status">{watchWords[lock]}</p>
+      {lock === 'asleep' && (
+        <Actions>
+          <Button kind="quiet" onAct={ask}>
+            Keep the screen on
+          </Button>
+        </Actions>
+      )}
+    </>
+  )
+}
+
+const CallOff = ({ running }: { readonly running: Running }) => (
+  <MoreExact label="Not tonight">
+    <p>
+      The plan ends; what was ticked and poured stays written down. The bottles can wait open, shaded and at room
+      temperature.
+    </p>
+    <Actions>
+      <Button kind="quiet" waiting={running.act.busy} onAct={() => void running.stop('calledOff', 'Called off.')}>
+        Call it off
+      </Button>
+    </Actions>
+  </MoreExact>
+)

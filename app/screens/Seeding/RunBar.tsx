@@ -1,0 +1,33 @@
+/** On every screen: pumps that are off past their hour. On Tonight: the way to the night that is on. */
+import './runBar.css'
+import { openRuns, tankAt } from '../../../core/index.ts'
+import { Notice } from '../../parts/Notice.tsx'
+import { pumpsOffWords, runLineWords } from '../../words/seeding.ts'
+import { useReading } from '../useReading.ts'
+
+export const RunBar = ({ path }: { readonly path: string }) => {
+  const { world, now } = useReading()
+  return openRuns(world, now).map((run) => {
+    const { id } = run.run
+    const href = `/seeding/run/${id}`
+    const tank = tankAt(world, run.plan.tank, now)
+    if (!tank || path === href) return null
+    if (run.pumps && now >= run.pumps.backBy)
+      return (
+        <Notice key={id} kind="caution">
+          <p>
+            <a className="run-bar" href={`#${href}`}>
+              {pumpsOffWords(tank.name, run.pumps.late)}
+            </a>
+          </p>
+        </Notice>
+      )
+    return path === '/' || path.startsWith('/tank/') ? (
+      <p key={id}>
+        <a className="run-bar" href={`#${href}`}>
+          {runLineWords(tank.name, run, tank.zone)}
+        </a>
+      </p>
+    ) : null
+  })
+}

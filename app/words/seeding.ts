@@ -1,0 +1,346 @@
+/** Live bottles and the night they are poured: what its screens say, and refusals only they make. */
+import {
+  type AmountRefusal,
+  type ArrivalRefusal,
+  addDays,
+  type Balance,
+  type Day,
+  type DeviceSort,
+  type EquipmentRefusal,
+  type Gap,
+  type LetterRefusal,
+  type Moment,
+  type Needed,
+  type NeededRefusal,
+  nightOf,
+  type PouredRefusal,
+  type PourNight,
+  type RunNow,
+  type RunRefusal,
+  readStep,
+  reseedWeeks,
+  type SeedingRefusal,
+  type TankDescribed,
+  type UncapRefusal,
+  type WaterPlace,
+  type Zone,
+} from '../../core/index.ts'
+import { clock, dayInFull, dayWords, nightFrom, weekday } from './dates.ts'
+import { list } from './list.ts'
+import { capital, inWords, millilitres, number, plural } from './numbers.ts'
+import type { Reading } from './reading.ts'
+import { type AnyRefusal, refusalText } from './refusals.ts'
+import { animalWords, placeWords } from './seedingEntries.ts'
+import { deviceName, deviceOf, deviceWords, stepName } from './steps.ts'
+
+/** Refusals that share a shape, one by one: each is told apart by its reason. */
+type Apart<Refusal extends { readonly why: string }> = Refusal extends unknown
+  ? { readonly [Why in Refusal['why']]: Omit<Refusal, 'why'> & { readonly why: Why } }[Refusal['why']]
+  : never
+
+export type SeedingFieldRefusal =
+  | AnyRefusal
+  | Apart<
+      | AmountRefusal
+      | SeedingRefusal
+      | RunRefusal
+      | PouredRefusal
+      | LetterRefusal
+      | EquipmentRefusal
+      | ArrivalRefusal
+      | UncapRefusal
+      | NeededRefusal
+      | { readonly why: 'noSuchParcel' | 'whenMissing' | 'animalsMissing' | 'noNumberBelow' }
+    >
+
+/** @param zone the tank's own */
+export const seedingRefusal = (refusal: SeedingFieldRefusal, reading: Reading): string => {
+  switch (refusal.why) {
+    case 'noEquipment':
+      return 'Say first what runs on this tank: the steps are made from it.'
+    case 'nothingToPour':
+      return 'How many bottles, and where to? Half a bottle is 0.5.'
+    case 'bottlesNotPositive':
+      return 'More than 0 and at most 1,000 bottles; leave it empty for none.'
+    case 'treatedWater':
+      return refusal.with === 'copper'
+        ? 'There is copper in this water. It kills copepods and rotifers: nothing is planned until it is out.'
+        : 'There is a medicine in this water, and many kill copepods and rotifers: nothing is planned until it is out.'
+    case 'alreadyGone':
+      return 'That hour is past. Choose one that is still to come; what was poured already can be written down as it was.'
+    case 'morningFirst':
+      return 'The morning comes after the pumps go off.'
+    case 'displayLit':
+      return `The display is lit until ${clock(refusal.dark, reading.zone)}. In the light fish eat what is poured: the pumps go off once it is dark.`
+    case 'killsWhatIsPoured':
+      return refusal.device === 'uv'
+        ? 'The UV lamp would stay on, and it kills what is poured. Let it stop for the pour.'
+        : 'The ozone would stay on, and it kills what is poured. Let it stop for the pour.'
+    case 'noSuchRun':
+      return 'This night is not on record any more.'
+    case 'noSuchStep':
+      return 'This step is not in the plan any more.'
+    case 'doneAlready':
+      return 'It is ticked already.'
+    case 'stoppedAlready':
+      return 'It is stopped already.'
+    case 'amountNotPositive':
+      return 'More than 0, please.'
+    case 'opensTooSoon':
+      return 'A letter opens tomorrow or later.'
+    case 'noPlaces':
+      return 'Where may they go? One place at least.'
+    case 'noBottles':
+      return 'How many bottles came?'
+    case 'claimHours':
+      return `Hours, more than 0 and at most ${number(refusal.most)}.`
+    case 'uncappedAlready':
+      return 'They are open already.'
+    case 'noSuchParcel':
+      return 'These bottles are not on record any more.'
+    case 'reachNotPositive':
+      return 'One bottle seeds more than 0.'
+    case 'whenMissing':
+      return 'When was it? The day and about the hour.'
+    case 'dayMissing':
+      return 'On which day?'
+    case 'animalsMissing':
+      return 'What is in them? One kind at least.'
+    case 'noNumberBelow':
+      return 'This cannot be below 0.'
+    case 'notYet':
+      return 'at' in refusal ? refusalText({ why: 'notYet', at: refusal.at }, reading) : 'That has not come yet.'
+    default:
+      return refusalText(refusal, reading)
+  }
+}
+
+/** What to do at a step, in the dark, in one breath; and what goes wrong without it. */
+export const stepTold = (step: string): { readonly say: string; readonly note?: string } => {
+  const read = readStep(step)
+  if (!read) return { say: stepName(step) }
+  const { key = '', place = 'display' } = read
+  const sort = deviceOf(key)
+  const name = deviceName(key)
+  const note = sort && (read.does === 'off' || read.does === 'out' ? offNotes[sort] : onNotes[sort])
+  const told = (say: string, why = note) => (why ? { say, note: why } : { say })
+  switch (read.does) {
+    case 'off':
+      return told(`Switch off ${name}`)
+    case 'on':
+      return told(`Switch ${name} back on`)
+    case 'out':
+      return told(`Take out ${name}`)
+    case 'in':
+      return told(`Put ${name} back in`)
+    case 'dark':
+      return told(
+        `Is it dark over ${placeWords[place]}?`,
+        'Before any flow stops: in the light fish eat what is poured.',
+      )
+    case 'level':
+      return told('Wait until the water has run down, then mark the level', 'A strip of tape on the glass is enough.')
+    case 'waterOut':
+      return step === 'waterOut'
+        ? told(
+            'Take out water',
+            'From low in the display or from the sump, into a marked jug. Never into another tank.',
+          )
+        : told('Take out the rest of the water', 'From the return chamber, where nothing was poured.')
+    case 'pour':
+      return told(`Pour into ${placeWords[place]}`, pourNotes[place])
+    case 'look':
+      return told('Look at the level and the heater', 'A bad smell or a high level: leave the top-off off.')
+  }
+}
+const pourNotes: Readonly<Record<WaterPlace, string>> = {
+  display: 'Low among the rock, away from the overflow. Rinse each bottle and pour the rinse too.',
+  sump: 'Away from the return pump. Rinse each bottle and pour the rinse too.',
+  refugium: 'Among the algae. Rinse each bottle and pour the rinse too.',
+}
+const offNotes: Readonly<Partial<Record<DeviceSort, string>>> = {
+  topOff: 'Otherwise fresh water fills up what you take out.',
+  sock: 'It would catch what you pour.',
+  skimmer: 'It would foam them out.',
+  uv: 'It kills what you pour.',
+  ozone: 'It kills what you pour.',
+  return: 'Otherwise the overflow swallows them. From this tick on the hour runs.',
+  wave: 'From this tick on the hour runs.',
+  sumpHeater: 'Low water may leave it dry: off, or well covered.',
+}
+const onNotes: Readonly<Partial<Record<DeviceSort, string>>> = {
+  return: 'Without flow there is no fresh oxygen, and the display is not heated.',
+  wave: 'Without flow there is no fresh oxygen.',
+  sumpHeater: 'With the level back it is covered again.',
+  topOff: 'Only once the level stands at its mark.',
+  skimmer: 'It often foams too much for a day: look at its cup.',
+}
+
+export const deviceOption = (device: DeviceSort) => ({ value: device, label: capital(deviceWords[device].slice(4)) })
+export const placeOptions = (['display', 'refugium', 'sump'] as const).map((value) => ({
+  value,
+  label: capital(placeWords[value].slice(4)),
+}))
+export const animalOptions = (['copepods', 'rotifers', 'others'] as const).map((value) => ({
+  value,
+  label: capital(animalWords[value]),
+}))
+
+export const bottlesWords = (bottles: number): string =>
+  bottles === 0.5 ? 'half a bottle' : plural(bottles, 'bottle', 'bottles')
+export const poursWords = (pours: readonly { readonly into: WaterPlace; readonly bottles: number }[]): string =>
+  list(pours.map(({ into, bottles }) => `${bottlesWords(bottles)} into ${placeWords[into]}`))
+
+export const neededWords = ({ bottles, exact }: Needed): string =>
+  exact === bottles ? bottlesWords(bottles) : `${bottlesWords(bottles)}: ${number(exact)}, rounded up`
+/** "once more between 12 and 26 December". */
+export const reseedWords = (from: Day, today: Day): string =>
+  `Pour once more between ${dayWords(addDays(from, 7 * reseedWeeks.first), today)} and ${dayWords(addDays(from, 7 * reseedWeeks.last), today)}: the first ones have young by then.`
+
+const measuredOf = { ammonia: 'Ammonia', nitrite: 'Nitrite' } as const
+const askedOf = {
+  ammonia: 'ammonia',
+  nitrite: 'nitrite',
+  copper: 'copper',
+  film: 'what there is to graze',
+  temperature: 'the temperature',
+  salinity: 'the salinity',
+} as const
+export const gapWords = (gap: Exclude<Gap, { gap: 'notKnown' }>): string => {
+  switch (gap.gap) {
+    case 'ammonia':
+    case 'nitrite':
+      return `${measuredOf[gap.gap]} is at ${number(gap.measured)} mg/L and has to be at 0: the tank has not settled yet.`
+    case 'copper':
+      return gap.now
+        ? 'Copper is in the water: it kills them. It has to be out, filtered over carbon and tested at none.'
+        : 'Copper was in it once: filter over carbon and test until there is none.'
+    case 'nothingToGraze':
+      return 'Nothing to graze yet: wait for a film on the glass, or put in some rubble or algae.'
+    case 'temperature':
+      return `${number(gap.measured)} °C is too ${gap.high ? 'warm' : 'cold'}: 22 to 27 °C is usual.`
+    case 'salinity':
+      return `${number(gap.measured)} parts per thousand is too ${gap.high ? 'much' : 'little'}: 33 to 36 is usual.`
+    case 'gravityTyped':
+      return `${number(gap.measured)} is a specific gravity, it seems. Here the salt is in parts per thousand: about 35.`
+  }
+}
+export const notKnownWords = (found: readonly Gap[]): string | undefined => {
+  const open = found.flatMap((gap) => (gap.gap === 'notKnown' ? [askedOf[gap.of]] : []))
+  return open.length > 0 ? `Not said yet: ${list(open)}.` : undefined
+}
+
+type BeforeSaid = {
+  readonly tank: TankDescribed
+  readonly treated: 'medicine' | 'copper' | undefined
+  readonly gaps: readonly Gap[]
+  readonly needed: Needed | undefined
+}
+/** The sentence on top of the page of live bottles. */
+export const beforeAnswer = ({ tank, treated, gaps, needed }: BeforeSaid): string => {
+  if (treated)
+    return `No live bottles into ${tank.name} now: there is ${treated === 'copper' ? 'copper' : 'a medicine'} in it.`
+  const real = gaps.filter(({ gap }) => gap !== 'notKnown')
+  const how = needed
+    ? `${capital(inWords(needed.bottles))} live ${needed.bottles === 1 ? 'bottle' : 'bottles'}`
+    : 'Live bottles'
+  if (real.length > 0)
+    return `Wait with live bottles for ${tank.name}: ${real.length === 1 ? 'one thing stands' : `${inWords(real.length)} things stand`} in the way.`
+  return `${how} for ${tank.name}, poured in the dark with the pumps off for an hour.`
+}
+
+const nightIs = { best: 'best', fine: 'still fine', decide: 'late: a decision' } as const
+/** "tonight, dark from 21:00: best". */
+export const pourNightWords = ({ night, dark, is }: PourNight, tank: TankDescribed, now: Moment): string =>
+  `${capital(nightFrom(night, nightOf(now, tank)))}: ${nightIs[is]}, dark from ${clock(dark, tank.zone)}`
+export const pourNightHint = ({ is, hours }: PourNight, came: boolean): string | undefined =>
+  !came
+    ? undefined
+    : is === 'decide'
+      ? `${plural(hours, 'hour', 'hours')} after the door. Hold them open, shaded and at room temperature, pour half now, or darken the tank early today.`
+      : `${plural(hours, 'hour', 'hours')} after the door`
+
+export const claimWords = (until: Moment, now: Moment, zone: Zone, today: Day, day: Day): string => {
+  const when = `${clock(until, zone)}${day === today ? ' today' : ` on ${weekday(day)}, ${dayWords(day, today)}`}`
+  if (now > until) return `The time to claim damage ended at ${when}.`
+  const hours = Math.floor((until - now) / 3_600_000)
+  const left =
+    hours < 1 ? plural(Math.floor((until - now) / 60_000), 'minute', 'minutes') : plural(hours, 'hour', 'hours')
+  return `Damage may be claimed until ${when}: ${left} left.`
+}
+export const lookedOptions = [
+  { value: 'lively', label: 'Lively' },
+  {
+    value: 'stillCold',
+    label: 'Still cold, lying quiet',
+    hint: 'Cold they lie still: not dead. Judge them once they are warm.',
+  },
+  { value: 'notSure', label: 'Not sure' },
+  { value: 'dead', label: 'Dead, it seems' },
+] as const
+
+export const waterOutOptions = [
+  { value: 'after', label: 'All of it afterwards', hint: 'from the return chamber: usual' },
+  { value: 'before', label: 'All of it before', hint: 'so that nothing just poured leaves' },
+  { value: 'half', label: 'Half and half' },
+] as const
+export const rinseOptions = [
+  { value: 'none', label: 'Not rinsed' },
+  { value: 'newSaltWater', label: 'With new salt water', hint: 'as much more leaves' },
+  { value: 'tankWater', label: 'With tank water', hint: 'borrowed and poured back' },
+] as const
+
+/** "21:40", with its day where that is another one. */
+export const clockAt = (at: Moment, { zone, today }: Reading, day: Day): string =>
+  day === today ? clock(at, zone) : `${clock(at, zone)}, ${weekday(day)}`
+
+/** "17 minutes late", "2 hours and 5 minutes late". */
+export const lateWords = (late: number): string => {
+  const hours = Math.floor(late / 60)
+  const minutes = late % 60
+  const said = [
+    ...(hours > 0 ? [plural(hours, 'hour', 'hours')] : []),
+    ...(minutes > 0 || hours === 0 ? [plural(minutes, 'minute', 'minutes')] : []),
+  ]
+  return `${list(said)} late`
+}
+export const hoursOffWords = (hours: number): string => {
+  const all = Math.round(hours * 60)
+  const [whole, rest] = [Math.floor(all / 60), all % 60]
+  return `off for ${[...(whole > 0 ? [`${number(whole)}\u00a0h`] : []), ...(rest > 0 || whole === 0 ? [`${rest}\u00a0min`] : [])].join(' ')}`
+}
+
+/** On every screen while pumps are off past their hour. */
+export const pumpsOffWords = (tank: string, late: number): string =>
+  late > 0 ? `Switch the pumps of ${tank} on: ${lateWords(late)}.` : `Switch the pumps of ${tank} on now.`
+/** One line at the top of Tonight. */
+export const runLineWords = (tank: string, { is, plan, pumps, next }: RunNow, zone: Zone): string => {
+  if (pumps) return `${tank}: pumps off, back on by ${clock(pumps.backBy, zone)}`
+  if (is === 'planned') return `${tank}: live bottles, pumps off at ${clock(plan.off, zone)}`
+  if (is === 'overnight') return `${tank}: overnight, the rest at ${clock(plan.morning, zone)}`
+  if (is === 'morning') return `${tank}: still off since the night`
+  return next ? `${tank}: next at ${clock(next.at, zone)}` : tank
+}
+
+export const leftWords = ({ left }: Balance): string =>
+  left > 0
+    ? `${millilitres(left)} to take out`
+    : left < 0
+      ? `${millilitres(-left)} more went out than came: top up with salt water`
+      : 'nothing'
+/** On the phone's own calendar, where nothing else is said. */
+export const pumpsAlarmWords = (tank: string): string => `${tank}: switch the pumps on`
+export const morningAlarmWords = (tank: string): string => `${tank}: switch on what is still off since the night`
+export const everythingOn = 'Everything on. Lid off. Air in.'
+export const letterClosedWords = ({ count, next }: { readonly count: number; readonly next: Day }): string =>
+  count === 1
+    ? `A letter to yourself opens on ${dayInFull(next)}.`
+    : `${capital(inWords(count))} letters to yourself; the next opens on ${dayInFull(next)}.`
+
+/** Said before she begins. Water, electricity and her hands come first. */
+export const cautions = [
+  'Dry hands at every switch and plug; unplug before hands go into the water. No wet hands at anything under current.',
+  'Cuts on the hand: waterproof gloves. Who has a weak immune system lets somebody else do it.',
+  'Fish breathing fast at the surface come before everything: pumps on, lid off, air.',
+  'Water that is taken out goes down the drain, never into another tank and never to the sea.',
+] as const
