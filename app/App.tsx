@@ -60,6 +60,10 @@ const useRooms = (status: Status): readonly Room[] => {
   return rooms.map((room) => (room.id === 'phone' && waits ? { ...room, waits } : room))
 }
 
+/** Pages for standing at the tank in the dark: red whatever the hour. */
+const byTheTank = (path: string): boolean =>
+  path === '/watch' || path.endsWith('/life/torch') || path.startsWith('/seeding/run')
+
 const roomAt = (path: string): RoomId =>
   path.startsWith('/seeding')
     ? 'water'
@@ -77,8 +81,7 @@ const Sheet = () => {
   const status = useStatus()
   const world = useWorld()
   const room = roomAt(path)
-  useLook(room, status, path === '/watch' || path.endsWith('/life/torch'))
-  useLook(room, status, path === '/watch' || path.startsWith('/seeding/run'))
+  useLook(room, status, byTheTank(path))
   useEffect(firstScreenStands, [])
   const empty = world.tanks.size === 0
   // Not the first evening: a book that cannot be read is no empty one. The notice above says what to do.

@@ -6,7 +6,7 @@ import {
   planSeeding,
   pourNights,
   type SeedingRefusal,
-  type Step,
+  type SeedingStep,
   stepsOf,
   treatedAt,
   wallDay,
@@ -232,7 +232,7 @@ const NightForm = ({ tank, reading }: OfTank) => {
   )
 }
 
-const StepLines = ({ steps, reading }: { readonly steps: readonly Step[]; readonly reading: Reading }) => (
+const StepLines = ({ steps, reading }: { readonly steps: readonly SeedingStep[]; readonly reading: Reading }) => (
   <Lines>
     {steps.map(({ step, at }) => (
       <Line key={step} lead={clockAt(at, reading, wallDay(at, reading.zone))}>
