@@ -15,6 +15,7 @@ import type {
   ReseedReason,
   Since,
   SmallLifeCounted,
+  TorchCount,
 } from '../../core/index.ts'
 import { clock, dayInFull, dayWords, weekday } from './dates.ts'
 import { list } from './list.ts'
@@ -169,6 +170,12 @@ export const seenWords = (first: Day, last: Day, times: number): string =>
   times === 1
     ? dayInFull(first)
     : `${dayInFull(first)}; ${inWords(times)} times${last === first ? '' : `, last on ${dayInFull(last)}`}`
+
+/** "9 in the middle, of 7 to 11." */
+export const torchWords = ({ median, lowest, highest }: TorchCount): string =>
+  lowest === highest
+    ? `${number(median)} in each pane.`
+    : `${number(median)} in the middle, of ${number(lowest)} to ${number(highest)}.`
 
 /** How long it has been dark, before the light of a torch falls in. */
 export const darkWords = (minutes: number | undefined): string => {

@@ -59,6 +59,7 @@ test('the key leads through one question a screen, back too, to one next step th
   await touch(page, 'Elsewhere, or swimming free')
   await touch(page, 'I cannot tell')
   await expect(answer(page)).toContainText('glides or spins')
+  await expect(answer(page).locator('span')).toBeFocused()
   await touch(page, 'One answer back')
   await expect(answer(page)).toContainText('a shell in two halves')
   for (let times = 0; times < 6; times++) await touch(page, 'None of these')

@@ -16,12 +16,12 @@ import { clock, dayInFull } from '../../words/dates.ts'
 import { answerWithoutPour, densityShort, perWords, pourWords, seriesTitle, sinceWords } from '../../words/life.ts'
 import { list } from '../../words/list.ts'
 import { capital, number, plural } from '../../words/numbers.ts'
-import { useReading } from '../useReading.ts'
 import { CountChart } from './CountChart.tsx'
 import { Kinds } from './Kinds.tsx'
+import { useTankReading } from './useTankReading.ts'
 
 export const LifePage = ({ tank }: { readonly tank: TankDescribed }) => {
-  const reading = useReading()
+  const reading = useTankReading(tank)
   const { world, now, today } = reading
   const series = countSeries(world, tank.tank)
   const kinds = kindsSeen(world, tank.tank)

@@ -9,7 +9,7 @@ import { Page } from '../../parts/Page.tsx'
 import { now as clockNow } from '../../state/clock.ts'
 import { useScreenLock } from '../../state/screenLock.ts'
 import { useDraft } from '../../state/useDraft.ts'
-import { darkWords } from '../../words/life.ts'
+import { darkWords, torchWords } from '../../words/life.ts'
 import { inWords, number, plural } from '../../words/numbers.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
@@ -165,11 +165,7 @@ const Review = ({ tank, fields, form, restoredFrom, onChange, onFresh, onSend }:
     <Page
       title="Count by torch"
       when={tank.name}
-      answer={
-        found?.ok
-          ? `${number(found.value.median)} in the middle, of ${number(found.value.lowest)} to ${number(found.value.highest)}.`
-          : 'What was counted, pane by pane?'
-      }
+      answer={found?.ok ? torchWords(found.value) : 'What was counted, pane by pane?'}
     >
       <Form onSend={onSend}>
         <Unfinished since={restoredFrom} zone={reading.zone} today={reading.today} onFresh={onFresh} />
