@@ -26,6 +26,9 @@ test('two portions fall: the page says the new date, and why it moved, now and a
   await restore(page, backupOf(households.oneBag()))
   await go(page, '/food')
   await page.getByRole('link', { name: 'How long it lasts, night by night' }).click()
+  // Food says the same sentence: only the heading tells that this is the other page.
+  await expect(page.getByRole('heading', { level: 1, name: 'How long it lasts' })).toBeVisible()
+  await expect(page.getByRole('table')).toHaveCount(3)
   await expect(answer(page)).toContainText('first night without food 8 January 2027')
   // Nothing has moved yet, and nothing is said of it.
   await expect(page.getByText('Why did this move?')).toHaveCount(0)

@@ -78,7 +78,7 @@ const Waiting = ({ food, ordered: { order }, onDone }: Props) => {
       />
       <Wrong act={act} />
       <Actions>
-        <Button submit waiting={act.busy}>
+        <Button kind="quiet" submit waiting={act.busy}>
           Still waiting
         </Button>
       </Actions>
