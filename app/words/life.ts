@@ -15,10 +15,11 @@ import type {
   ReseedReason,
   Since,
   SmallLifeCounted,
+  TorchCount,
 } from '../../core/index.ts'
 import { clock, dayInFull, dayWords, weekday } from './dates.ts'
 import { list } from './list.ts'
-import { capital, inWords, number, plural, toDecimals } from './numbers.ts'
+import { capital, inWords, number, plural, times, toDecimals } from './numbers.ts'
 import type { Reading } from './reading.ts'
 import { reasonText } from './reasons.ts'
 import { type AnyRefusal, refusalText } from './refusals.ts'
@@ -73,7 +74,6 @@ export const pointWords = ({ fact, density, torch, hours }: CountPoint, per: Cou
   ...(fact.words ? [`“${fact.words}”`] : []),
 ]
 
-const timesWords = (value: number): string => `${toDecimals(value, value < 10 ? 1 : 0)}\u00a0×`
 /** What the last count says beside an earlier one. */
 export const changeWords = (change: CountChange, today: Day): string => {
   const { fact } = change.with
@@ -85,8 +85,10 @@ export const changeWords = (change: CountChange, today: Day): string => {
   if (says.is === 'noClearChange') return `No clear change since ${then}: chance alone differs as much.${clumps}`
   const range =
     says.ratio === undefined || says.high === undefined
-      ? `at least ${timesWords(says.low)} as many`
-      : `about ${timesWords(says.ratio)} as many, between ${timesWords(says.low)} and ${timesWords(says.high)}`
+      ? `at least ${times(says.low)} as many`
+      : says.ratio === 0
+        ? `none seen this time, and at most ${times(says.high)} as many`
+        : `about ${times(says.ratio)} as many, between ${times(says.low)} and ${times(says.high)}`
   return `${says.is === 'more' ? 'More' : 'Fewer'} than on ${then}: ${range}.${clumps}`
 }
 
@@ -114,7 +116,7 @@ export const reseedWords = (reseed: Reseed, reading: Reading): readonly string[]
   const enough =
     reseed.bottles === undefined
       ? ''
-      : ` ${capital(plural(reseed.bottles, 'bottle', 'bottles'))} would be as many as a first pour of this tank wants.`
+      : ` ${capital(inWords(reseed.bottles))} ${reseed.bottles === 1 ? 'bottle' : 'bottles'} would be as many as a first pour of this tank wants.`
   if (reseed.is === 'nothingPoured') return ['No pour is written down, so there is none to repeat.']
   if (reseed.is === 'noReason') return ['What is written down gives no reason to pour again.']
   return [
@@ -169,6 +171,12 @@ export const seenWords = (first: Day, last: Day, times: number): string =>
     ? dayInFull(first)
     : `${dayInFull(first)}; ${inWords(times)} times${last === first ? '' : `, last on ${dayInFull(last)}`}`
 
+/** "9 in the middle, of 7 to 11." */
+export const torchWords = ({ median, lowest, highest }: TorchCount): string =>
+  lowest === highest
+    ? `${number(median)} in each pane.`
+    : `${number(median)} in the middle, of ${number(lowest)} to ${number(highest)}.`
+
 /** How long it has been dark, before the light of a torch falls in. */
 export const darkWords = (minutes: number | undefined): string => {
   if (minutes === undefined) return 'When the lamp went out is not known; a count is still a count.'
@@ -215,3 +223,7 @@ export const lifeRefusalText = (refusal: LifeRefusal, reading: Reading): string 
       return refusalText(refusal, reading)
   }
 }
+
+/** What opens the list of them. */
+export const everyCount = (counts: number): string =>
+  counts === 1 ? 'The count itself' : `All ${inWords(counts)} counts`

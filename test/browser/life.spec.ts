@@ -44,7 +44,8 @@ test('three panes are counted by torch in the dark look, survive a reload, and a
   await expect(said(page, 'No clear change since the night of 10 October: chance alone differs as much.')).toBeVisible()
   await expect(said(page, 'Fewer than on the night of 12 September')).toBeVisible()
   // One that was miscounted is crossed out where it stands.
-  await page.getByRole('button', { name: /^Cross out: 25\sNovember/ }).click()
+  await page.getByText(/^All five counts/).click()
+  await page.getByRole('button', { name: /^Cross out\s*: 25\sNovember/ }).click()
   await touch(page, 'Cross it out')
   await expect(said(page, 'No clear change since the night of 10 October: chance alone differs as much.')).toHaveCount(
     0,
@@ -58,6 +59,7 @@ test('the key leads through one question a screen, back too, to one next step th
   await touch(page, 'Elsewhere, or swimming free')
   await touch(page, 'I cannot tell')
   await expect(answer(page)).toContainText('glides or spins')
+  await expect(answer(page).locator('span')).toBeFocused()
   await touch(page, 'One answer back')
   await expect(answer(page)).toContainText('a shell in two halves')
   for (let times = 0; times < 6; times++) await touch(page, 'None of these')
@@ -93,8 +95,9 @@ test('one page holds pour, feedings, counts as they were taken and kinds; on pap
   const sheet = page.locator('article')
   await expect(sheet).toContainText('25\u00a0August 2026. Copepods and rotifers')
   await expect(sheet).toContainText('4 feedings since')
-  await expect(sheet.getByRole('row', { name: /4, 6 and 5.*125 \(70 to 206\)/ })).toBeVisible()
-  await expect(sheet.getByRole('row', { name: /0, 0 and 0.*fewer than 31/ })).toBeVisible()
+  await expect(sheet.getByText('125 (70 to 206) per litre')).toBeVisible()
+  await expect(sheet.getByText('4, 6 and 5 counted')).toBeVisible()
+  await expect(sheet.getByText('fewer than 31 per litre')).toBeVisible()
   await expect(sheet).toContainText('A seed shrimp (ostracod)')
   await page.emulateMedia({ media: 'print' })
   await expect(sheet).toBeVisible()

@@ -3,8 +3,17 @@ import { useState } from 'react'
 import { type CountPoint, type CountSeries, type Day, wallDay } from '../../../core/index.ts'
 import { LinkButton } from '../../parts/Actions.tsx'
 import { Line, Lines } from '../../parts/Lines.tsx'
+import { MoreExact } from '../../parts/MoreExact.tsx'
 import { Section } from '../../parts/Section.tsx'
-import { changeWords, densityWords, momentWords, pointWords, seriesTitle } from '../../words/life.ts'
+import {
+  changeWords,
+  clumpedWords,
+  densityWords,
+  everyCount,
+  momentWords,
+  pointWords,
+  seriesTitle,
+} from '../../words/life.ts'
 import { CrossOut } from '../Diary/CrossOut.tsx'
 import type { Reading } from '../useReading.ts'
 import { CountChart } from './CountChart.tsx'
@@ -19,14 +28,17 @@ type CountsProps = {
 export const Counts = ({ series, pours, feedings, reading }: CountsProps) => (
   <Section title={seriesTitle(series)}>
     <p>{densityWords(series.last.density, series.per)}</p>
+    {series.last.density.is === 'about' && series.last.density.clumped && <p>{clumpedWords}</p>}
     {series.previous && <p>{changeWords(series.previous, reading.today)}</p>}
     {series.first && <p>{changeWords(series.first, reading.today)}</p>}
     {series.points.length > 1 && <CountChart series={series} pours={pours} feedings={feedings} today={reading.today} />}
-    <Lines>
-      {series.points.toReversed().map((point) => (
-        <CountLine key={point.entry} point={point} per={series.per} reading={reading} />
-      ))}
-    </Lines>
+    <MoreExact label={everyCount(series.points.length)} of={seriesTitle(series)}>
+      <Lines>
+        {series.points.toReversed().map((point) => (
+          <CountLine key={point.entry} point={point} per={series.per} reading={reading} />
+        ))}
+      </Lines>
+    </MoreExact>
   </Section>
 )
 

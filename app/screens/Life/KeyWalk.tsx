@@ -1,5 +1,5 @@
 /** "What is this?" as a walk: one question a screen, back as often as wanted, to one next step. */
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import {
   answerKey,
   backInKey,
@@ -56,6 +56,21 @@ export const KeyWalk = ({ tank, onKept }: { readonly tank: TankDescribed; readon
     setRefused(next.ok ? undefined : keyRefusalText(next.refusal))
     if (next.ok) change({ given: next.value.given, ticked: [] })
   }
+  // The button that answered is gone, and perhaps far down: the next question begins at its words, for eyes and for ears.
+  const asked = useRef<HTMLSpanElement>(null)
+  const step = place.at === 'found' ? place.found : place.question
+  const shown = useRef(step)
+  useEffect(() => {
+    if (shown.current === step) return
+    shown.current = step
+    document.documentElement.scrollTop = 0
+    asked.current?.focus({ preventScroll: true })
+  }, [step])
+  const heading = (says: string) => (
+    <span ref={asked} tabIndex={-1}>
+      {says}
+    </span>
+  )
   const back = walk.given.length > 0 && (
     <LinkButton onAct={() => change({ given: backInKey(walk).given })}>{keyWords.back}</LinkButton>
   )
@@ -76,7 +91,7 @@ export const KeyWalk = ({ tank, onKept }: { readonly tank: TankDescribed; readon
   if (place.at !== 'found') {
     const { asks, look } = questionWords[place.question]
     return (
-      <Page title={keyWords.title} when={tank.name} answer={<span aria-live="polite">{asks}</span>}>
+      <Page title={keyWords.title} when={tank.name} answer={heading(asks)}>
         <Unfinished since={restoredFrom} zone={reading.zone} today={reading.today} onFresh={() => void clear()} />
         <p>{look ?? keyWords.how}</p>
         {refused && <Notice kind="refusal">{refused}</Notice>}
@@ -114,11 +129,7 @@ export const KeyWalk = ({ tank, onKept }: { readonly tank: TankDescribed; readon
   const { name, says, next } = foundWords[place.found]
   const drawing = place.found in animalDrawing ? animalDrawing[place.found as keyof typeof animalDrawing] : undefined
   return (
-    <Page
-      title={keyWords.title}
-      when={tank.name}
-      answer={<span aria-live="polite">{`${verdictWords[place.verdict]}. ${name}.`}</span>}
-    >
+    <Page title={keyWords.title} when={tank.name} answer={heading(`${verdictWords[place.verdict]}. ${name}.`)}>
       {drawing && <Animal of={drawing} size="large" />}
       <p>{says}</p>
       <Section title="Next">

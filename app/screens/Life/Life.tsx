@@ -16,10 +16,10 @@ import { Section } from '../../parts/Section.tsx'
 import { dayWords } from '../../words/dates.ts'
 import { answerWithoutPour, podEatersWords, pourWords, reseedWords, sinceWords } from '../../words/life.ts'
 import { SaidAndUndo } from '../Food/SaidAndUndo.tsx'
-import { useReading } from '../useReading.ts'
 import { Counts } from './Counts.tsx'
 import { Kinds } from './Kinds.tsx'
 import type { Kept } from './rooms.tsx'
+import { useTankReading } from './useTankReading.ts'
 
 type LifeProps = {
   readonly tank: TankDescribed
@@ -28,7 +28,7 @@ type LifeProps = {
 }
 
 export const Life = ({ tank, kept, onUndone }: LifeProps) => {
-  const reading = useReading()
+  const reading = useTankReading(tank)
   const { world, now, today } = reading
   const id = tank.tank
   const series = countSeries(world, id)

@@ -10,17 +10,18 @@ import {
   wallDay,
 } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
+import { Facts } from '../../parts/Facts.tsx'
 import { Page } from '../../parts/Page.tsx'
-import { dayInFull } from '../../words/dates.ts'
+import { clock, dayInFull } from '../../words/dates.ts'
 import { answerWithoutPour, densityShort, perWords, pourWords, seriesTitle, sinceWords } from '../../words/life.ts'
 import { list } from '../../words/list.ts'
-import { number, plural } from '../../words/numbers.ts'
-import { useReading } from '../useReading.ts'
+import { capital, number, plural } from '../../words/numbers.ts'
 import { CountChart } from './CountChart.tsx'
 import { Kinds } from './Kinds.tsx'
+import { useTankReading } from './useTankReading.ts'
 
 export const LifePage = ({ tank }: { readonly tank: TankDescribed }) => {
-  const reading = useReading()
+  const reading = useTankReading(tank)
   const { world, now, today } = reading
   const series = countSeries(world, tank.tank)
   const kinds = kindsSeen(world, tank.tank)
@@ -59,24 +60,13 @@ export const LifePage = ({ tank }: { readonly tank: TankDescribed }) => {
             {each.points.length > 1 && (
               <CountChart series={each} pours={pours.map(({ night }) => night)} feedings={feedings} today={today} />
             )}
-            <table className="life-table">
-              <thead>
-                <tr>
-                  <th scope="col">Day</th>
-                  <th scope="col">Counted</th>
-                  <th scope="col">{`About, ${perWords[each.per]}`}</th>
-                </tr>
-              </thead>
-              <tbody>
-                {each.points.map(({ entry, fact, density }) => (
-                  <tr key={entry}>
-                    <td>{dayInFull(wallDay(fact.at, reading.zone))}</td>
-                    <td>{list(fact.counts.map(number))}</td>
-                    <td>{densityShort(density)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
+            <Facts
+              facts={each.points.map(({ fact, density }) => ({
+                term: `${dayInFull(wallDay(fact.at, reading.zone))}, ${clock(fact.at, reading.zone)}`,
+                fact: `${densityShort(density)} ${perWords[each.per]}`,
+                note: `${capital(list(fact.counts.map(number)))} counted${fact.words ? `. ${fact.words}` : ''}`,
+              }))}
+            />
           </section>
         ))}
         {kinds.length > 0 && (

@@ -9,7 +9,7 @@ import { Page } from '../../parts/Page.tsx'
 import { now as clockNow } from '../../state/clock.ts'
 import { useScreenLock } from '../../state/screenLock.ts'
 import { useDraft } from '../../state/useDraft.ts'
-import { darkWords } from '../../words/life.ts'
+import { darkWords, torchWords } from '../../words/life.ts'
 import { inWords, number, plural } from '../../words/numbers.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import { useReading } from '../useReading.ts'
@@ -24,9 +24,9 @@ type TorchFields = Fields & {
   /** Which pane is next, from 0; 3: all are counted. */
   readonly pane: number
   /** When its minute was begun. */
-  readonly minute: number | null
+  readonly minute: number | undefined
 }
-const newTorch: TorchFields = { ...newCount, pane: 0, minute: null }
+const newTorch: TorchFields = { ...newCount, pane: 0, minute: undefined }
 const panes = 3
 
 type TorchProps = { readonly tank: TankDescribed; readonly onKept: OnKept }
@@ -72,7 +72,7 @@ const Panes = ({ tank, fields, onChange }: PanesProps) => {
       counts: fields.counts.map((each, i) => (i === pane ? '0' : each)),
     })
   }
-  const next = () => onChange({ pane: pane + 1, minute: null })
+  const next = () => onChange({ pane: pane + 1, minute: undefined })
   const which = `pane ${inWords(pane + 1)} of three`
   const { out, unsure } = lampNight(world, tank, nightOf(now, tank))
   if (left === undefined)
@@ -125,7 +125,7 @@ const Panes = ({ tank, fields, onChange }: PanesProps) => {
           <Button kind="quiet" onAct={() => count(counted - 1)}>
             One fewer
           </Button>
-          <LinkButton onAct={() => onChange({ minute: null })}>Stop, and this pane again</LinkButton>
+          <LinkButton onAct={() => onChange({ minute: undefined })}>Stop, and this pane again</LinkButton>
         </Actions>
       </Page>
     )
@@ -144,7 +144,7 @@ const Panes = ({ tank, fields, onChange }: PanesProps) => {
       </Actions>
       <Actions>
         <Button onAct={next}>{pane + 1 < panes ? 'To the next pane' : 'See all three'}</Button>
-        <LinkButton onAct={() => onChange({ minute: null })}>This pane again</LinkButton>
+        <LinkButton onAct={() => onChange({ minute: undefined })}>This pane again</LinkButton>
       </Actions>
     </Page>
   )
@@ -165,11 +165,7 @@ const Review = ({ tank, fields, form, restoredFrom, onChange, onFresh, onSend }:
     <Page
       title="Count by torch"
       when={tank.name}
-      answer={
-        found?.ok
-          ? `${number(found.value.median)} in the middle, of ${number(found.value.lowest)} to ${number(found.value.highest)}.`
-          : 'What was counted, pane by pane?'
-      }
+      answer={found?.ok ? torchWords(found.value) : 'What was counted, pane by pane?'}
     >
       <Form onSend={onSend}>
         <Unfinished since={restoredFrom} zone={reading.zone} today={reading.today} onFresh={onFresh} />

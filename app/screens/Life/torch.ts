@@ -15,10 +15,10 @@ export const secondsLeft = (began: number, at: Moment): number =>
   Math.min(torchSeconds, Math.max(0, torchSeconds - Math.floor((at - began) / 1000)))
 
 /** By the clock, not by counting down: a locked phone changes nothing. Undefined while no minute was begun. */
-export const useMinute = (began: number | null): number | undefined => {
-  const [shown, setShown] = useState(() => (began === null ? undefined : secondsLeft(began, now())))
+export const useMinute = (began: number | undefined): number | undefined => {
+  const [shown, setShown] = useState(() => (began === undefined ? undefined : secondsLeft(began, now())))
   useEffect(() => {
-    if (began === null) {
+    if (began === undefined) {
       setShown(undefined)
       return
     }
@@ -37,5 +37,5 @@ export const useMinute = (began: number | null): number | undefined => {
     }, 200)
     return () => clearInterval(timer)
   }, [began])
-  return began === null ? undefined : (shown ?? secondsLeft(began, now()))
+  return began === undefined ? undefined : (shown ?? secondsLeft(began, now()))
 }
