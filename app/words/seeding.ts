@@ -249,7 +249,7 @@ export const beforeAnswer = ({ tank, treated, gaps, needed }: BeforeSaid): strin
   return `${how} for ${tank.name}, poured in the dark with the pumps off for an hour.`
 }
 
-const nightIs = { best: 'best', fine: 'still fine', decide: 'late: a decision' } as const
+const nightIs = { best: 'best', fine: 'still fine', decide: 'a decision by now' } as const
 /** "tonight, dark from 21:00: best". */
 export const pourNightWords = ({ night, dark, is }: PourNight, tank: TankDescribed, now: Moment): string =>
   `${capital(nightFrom(night, nightOf(now, tank)))}: ${nightIs[is]}, dark from ${clock(dark, tank.zone)}`

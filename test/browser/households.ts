@@ -41,6 +41,7 @@ import {
 import { householdsDiary } from './householdsDiary.ts'
 import { householdsLamps } from './householdsLamps.ts'
 import { householdsMoved } from './householdsMoved.ts'
+import { householdsSeeding } from './householdsSeeding.ts'
 import { householdsTonight } from './householdsTonight.ts'
 
 const lab: readonly Fact[] = [
@@ -194,5 +195,6 @@ export const households = {
   ...householdsMoved,
   ...householdsTonight,
   ...householdsDiary,
+  ...householdsSeeding,
 } satisfies Record<string, () => readonly Held[]>
 export type Household = keyof typeof households

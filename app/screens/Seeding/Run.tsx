@@ -99,7 +99,7 @@ const Night = ({ run, tank, reading }: NightProps) => {
       }
     >
       <WholeForm act={running.act} />
-      {stopped && <Stopped run={run} />}
+      {stopped && <Stopped run={run} running={running} />}
       {run.is === 'overnight' && (
         <p>The pumps run. Leave the lid ajar for air; a first small dose of food may follow.</p>
       )}
@@ -137,7 +137,7 @@ const Answer = ({
     <span className="run-next">
       <span className="run-clock">{clockAt(front.at as Moment, reading, wallDay(front.at, reading.zone))}</span>{' '}
       {loud && late > 0 && <strong className="run-late">{lateWords(late)}. </strong>}
-      <span>{stepTold(front.step).say}.</span>
+      <span>{sentence(stepTold(front.step).say)}</span>
     </span>
   )
 }
@@ -149,6 +149,8 @@ const Pumps = ({ run: { pumps }, reading: { zone, now } }: { readonly run: RunNo
       always allowed.
     </p>
   ) : null
+
+const sentence = (say: string): string => (say.endsWith('?') ? say : `${say}.`)
 
 const actLabel = (step: string): string => {
   const does = readStep(step)?.does
