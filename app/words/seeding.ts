@@ -146,7 +146,7 @@ export const stepTold = (step: string): { readonly say: string; readonly note?: 
             'Take out water',
             'From low in the display or from the sump, into a marked jug. Never into another tank.',
           )
-        : told('Take out the rest of the water', 'From the return chamber, where nothing was poured.')
+        : told('Take out as much water as came in', 'From the return chamber, where nothing was poured.')
     case 'pour':
       return told(`Pour into ${placeWords[place]}`, pourNotes[place])
     case 'look':
