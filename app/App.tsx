@@ -2,7 +2,7 @@
 import { lazy, Suspense, useEffect, useLayoutEffect } from 'react'
 import { Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
-import { backupOverdue, endsSoon, tanksAt, tonight, wallDay } from '../core/index.ts'
+import { backupOverdue, endsSoon, type RunId, tanksAt, tonight, wallDay } from '../core/index.ts'
 import { Frame } from './parts/Frame.tsx'
 import { Loading } from './parts/Loading.tsx'
 import type { RoomId } from './parts/RoomIcon.tsx'
@@ -61,8 +61,7 @@ const useRooms = (status: Status): readonly Room[] => {
 }
 
 /** Pages for standing at the tank in the dark: red whatever the hour. */
-const byTheTank = (path: string): boolean =>
-  path === '/watch' || path.endsWith('/life/torch') || path.startsWith('/seeding/run')
+const byTheTank = (path: string): boolean => path === '/watch' || path.endsWith('/life/torch')
 
 const roomAt = (path: string): RoomId =>
   path.startsWith('/seeding')
@@ -81,7 +80,7 @@ const Sheet = () => {
   const status = useStatus()
   const world = useWorld()
   const room = roomAt(path)
-  useLook(room, status, byTheTank(path))
+  useLook(room, status, path)
   useEffect(firstScreenStands, [])
   const empty = world.tanks.size === 0
   // Not the first evening: a book that cannot be read is no empty one. The notice above says what to do.
@@ -120,13 +119,15 @@ const Sheet = () => {
 
 const Nothing = () => null
 
-/** Red and dark by itself on the evening watch, in a count by torch, and on Tonight while a lamp is out; the kitchen keeps the day. Forced or refused in This phone. */
-const useLook = (room: RoomId, status: Status, watching: boolean) => {
+/** Red and dark by itself on the evening watch, in a count by torch, from an hour before pumps stop until the morning, and on Tonight while a lamp is out; the kitchen keeps the day. Forced or refused in This phone. */
+const useLook = (room: RoomId, status: Status, path: string) => {
   // Not by way of the household's calendar: until the book is open that would ask the phone for its zone, which is slow.
   const world = useWorld()
   const now = useNow()
   const wish = useMatter('look') ?? 'byItself'
-  const dark = watching || (room === 'tonight' && tonight(world, now).some((line) => line.dark))
+  const run = world.runs.get(path.split('/run/')[1] as RunId)?.planned.at(-1)
+  const pouring = run !== undefined && now > run.off - 3_600_000 && now < run.morning
+  const dark = byTheTank(path) || pouring || (room === 'tonight' && tonight(world, now).some((line) => line.dark))
   // While the book is being opened it is not known, and the page stays as dark as it began.
   const unknown = wish === 'byItself' && (status === 'opening' || status === 'blocked')
   const look = wish === 'byItself' ? (dark ? 'night' : 'day') : wish

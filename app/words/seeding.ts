@@ -146,7 +146,7 @@ export const stepTold = (step: string): { readonly say: string; readonly note?: 
             'Take out water',
             'From low in the display or from the sump, into a marked jug. Never into another tank.',
           )
-        : told('Take out the rest of the water', 'From the return chamber, where nothing was poured.')
+        : told('Take out as much water as came in', 'From the return chamber, where nothing was poured.')
     case 'pour':
       return told(`Pour into ${placeWords[place]}`, pourNotes[place])
     case 'look':
@@ -249,7 +249,7 @@ export const beforeAnswer = ({ tank, treated, gaps, needed }: BeforeSaid): strin
   return `${how} for ${tank.name}, poured in the dark with the pumps off for an hour.`
 }
 
-const nightIs = { best: 'best', fine: 'still fine', decide: 'late: a decision' } as const
+const nightIs = { best: 'best', fine: 'still fine', decide: 'a decision by now' } as const
 /** "tonight, dark from 21:00: best". */
 export const pourNightWords = ({ night, dark, is }: PourNight, tank: TankDescribed, now: Moment): string =>
   `${capital(nightFrom(night, nightOf(now, tank)))}: ${nightIs[is]}, dark from ${clock(dark, tank.zone)}`

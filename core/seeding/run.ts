@@ -82,13 +82,20 @@ export const inFront = ({ steps, next, pumps }: RunNow, now: Moment): RunStep | 
 /** When pumps are to be on again; undefined where none stops. */
 export const pumpsBackAt = ({ steps }: RunNow): Moment | undefined => steps.find(({ step }) => isFlowOn(step))?.at
 
-/** What was switched off or taken out and is not back yet, by the key of its device. */
-export const stillOff = ({ plan, run: { done } }: RunNow): readonly string[] =>
-  plan.steps.flatMap(({ step }) => {
+/** The step that brings a device back. */
+export const stepBack = (key: string, { plan }: RunNow): string =>
+  plan.steps.some(({ step }) => step === `${key}-in`) ? `${key}-in` : `${key}-on`
+
+/** What was switched off or taken out and is not back yet, by the key of its device: what moves the water comes first. */
+export const stillOff = ({ plan, run: { done } }: RunNow): readonly string[] => {
+  const off = plan.steps.flatMap(({ step }) => {
     const read = readStep(step)
     if (read?.key === undefined || (read.does !== 'off' && read.does !== 'out') || !done.has(step)) return []
     return done.has(`${read.key}-${read.does === 'off' ? 'on' : 'in'}`) ? [] : [read.key]
   })
+  const flows = (key: string) => Number(isFlowOff(`${key}-off`))
+  return off.sort((a, b) => flows(b) - flows(a))
+}
 
 /** Runs with something left to do, the earliest first. A stopped one has none: everything was switched on. */
 export const openRuns = ({ runs }: SeedingState, now: Moment): readonly RunNow[] =>

@@ -46,6 +46,7 @@ import { householdsMoney } from './householdsMoney.ts'
 import { householdsMoved } from './householdsMoved.ts'
 import { householdsOrder } from './householdsOrder.ts'
 import { householdsPaper } from './householdsPaper.ts'
+import { householdsSeeding } from './householdsSeeding.ts'
 import { householdsTonight } from './householdsTonight.ts'
 import { householdsTrouble } from './householdsTrouble.ts'
 import { householdsVolumes } from './householdsVolumes.ts'
@@ -210,5 +211,6 @@ export const households = {
   ...householdsWorth,
   ...householdsLasts,
   ...householdsLife,
+  ...householdsSeeding,
 } satisfies Record<string, () => readonly Held[]>
 export type Household = keyof typeof households

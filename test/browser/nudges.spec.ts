@@ -6,9 +6,10 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { type BrowserContext, chromium, expect, type Page, test } from '@playwright/test'
+import { moment } from '../../core/index.ts'
 import { type Bell, hangBell } from './bell.ts'
 import { diary, go, restore, said } from './keeper.ts'
-import { nudgedAt } from './nudged.ts'
+import { nudgedAt, pumpsOffAt } from './nudged.ts'
 
 // Each starts a browser of its own.
 test.describe.configure({ timeout: 90_000 })
@@ -180,6 +181,23 @@ test('a touch beside the button leaves a tab that looks round alone', async () =
   const opened = await opening
   await expect(opened.getByRole('button', { name: /^Dosed/ })).toBeVisible()
   await expect(madeUpBar(opened)).toHaveCount(0)
+})
+
+test('pumps that are off past their hour ring by themselves, and a touch opens that night', async () => {
+  const page = await open()
+  await page.evaluate(() => navigator.serviceWorker.ready)
+  await restore(page, pumpsOffAt(moment(Date.now() - 77.5 * minute)))
+  await go(page, '/phone/reminders')
+  await page.getByRole('radio', { name: 'Yes, while Smallhours is open' }).click()
+  await expect.poll(() => bell.rung.length, { timeout: 20_000 }).toBeGreaterThan(0)
+  const [nudge] = bell.rung
+  if (!nudge) throw new Error('Nothing was shown')
+  expect(nudge.title).toBe('Long Gallery: switch the pumps on')
+  expect(nudge.body.replace(/\s/g, ' ')).toContain('The hour is over for 17 min')
+  bell.touchBody(nudge)
+  await expect(page.getByText('17 minutes late')).toBeVisible()
+  await page.getByRole('button', { name: /^Done Return pump on/ }).click()
+  await expect.poll(() => bell.takenAway).toContain(nudge.id)
 })
 
 test('a trial shows what one looks like, and No means no', async () => {

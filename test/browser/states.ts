@@ -185,6 +185,28 @@ export const states: readonly State[] = [
   { name: 'small life, a jar', household: 'tankOnly', route: '/water/longgallery/life/jar', unfolded: true },
   { name: 'small life, what is this', household: 'smallLife', route: '/water/longgallery/life/key' },
   { name: 'small life, one page', household: 'smallLife', route: '/water/longgallery/life/page' },
+  { name: 'live bottles', household: 'tankOnly', route: '/seeding/longgallery', unfolded: true },
+  { name: 'live bottles, what runs here', household: 'tankOnly', route: '/seeding/longgallery/equipment' },
+  {
+    name: 'live bottles, at the door',
+    household: 'liveBottlesCame',
+    route: '/seeding/longgallery/arrival',
+    unfolded: true,
+  },
+  { name: 'live bottles, the plan', household: 'liveBottlesCame', route: '/seeding/longgallery/plan', unfolded: true },
+  {
+    name: 'the night, half way',
+    household: 'nightHalfWay',
+    route: '/seeding/run/run1',
+    time: '2026-11-25T21:50:00Z',
+    unfolded: true,
+  },
+  {
+    name: 'the night, pumps late',
+    household: 'nightHalfWay',
+    route: '/seeding/run/run1',
+    time: '2026-11-25T22:57:00Z',
+  },
 ]
 
 export const stateCalled = (name: string): State => {

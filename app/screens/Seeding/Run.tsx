@@ -3,7 +3,6 @@ import './run.css'
 import { useParams } from 'wouter'
 import {
   inFront,
-  type Moment,
   type RunId,
   type RunNow,
   type RunStep,
@@ -20,9 +19,9 @@ import { MoreExact } from '../../parts/MoreExact.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { UndoBar } from '../../parts/UndoBar.tsx'
 import { useScreenLock } from '../../state/screenLock.ts'
-import { clock, nightWords } from '../../words/dates.ts'
+import { clock, nightWords, weekday } from '../../words/dates.ts'
 import { millilitres } from '../../words/numbers.ts'
-import { bottlesWords, clockAt, everythingOn, lateWords, stepTold } from '../../words/seeding.ts'
+import { everythingOn, lateWords, poursWords, stepTold } from '../../words/seeding.ts'
 import { stepName } from '../../words/steps.ts'
 import { watchWords } from '../../words/watch.ts'
 import { type Reading, useReading } from '../useReading.ts'
@@ -99,20 +98,20 @@ const Night = ({ run, tank, reading }: NightProps) => {
       }
     >
       <WholeForm act={running.act} />
-      {stopped && <Stopped run={run} />}
+      {stopped && <Stopped run={run} running={running} />}
       {run.is === 'overnight' && (
         <p>The pumps run. Leave the lid ajar for air; a first small dose of food may follow.</p>
       )}
       {!stopped && run.is !== 'overnight' && told?.note && <p className="run-note">{told.note}</p>}
-      {!stopped && run.pumps && <Pumps run={run} reading={reading} />}
       {!stopped && does?.does === 'waterOut' && front && <WaterKeys run={run} running={running} step={front.step} />}
       {!stopped && does?.does === 'pour' && does.place && <PourKeys run={run} running={running} place={does.place} />}
+      {!stopped && run.pumps && <Pumps run={run} reading={reading} />}
       {awake && <Awake />}
       {(run.is === 'planned' || run.is === 'begun') && <RunAlarms run={run} tank={tank} reading={reading} />}
       <RunSteps run={run} running={running} reading={reading} />
       {(wet || run.run.water.length > 0 || !stopped) && <Tally run={run} running={running} />}
       {wet && <AfterPour run={run} tank={tank} reading={reading} />}
-      {!stopped && !done && <CallOff running={running} />}
+      {(run.is === 'planned' || run.is === 'begun') && <CallOff running={running} />}
       <p>
         <a href={`#/seeding/${tank.tank}`}>Live bottles for {tank.name}</a>
       </p>
@@ -132,12 +131,15 @@ const Answer = ({
   if (run.is === 'stopped') return run.run.stopped?.because === 'calledOff' ? 'Called off.' : everythingOn
   if (!front) return 'All is back on. The night is done.'
   const late = run.pumps && run.pumps.late > 0 && front.at === run.pumps.backBy ? run.pumps.late : front.late
+  const { zone, today } = reading
+  const day = wallDay(front.at, zone)
   const loud = front.at === run.pumps?.backBy && reading.now >= front.at
   return (
     <span className="run-next">
-      <span className="run-clock">{clockAt(front.at as Moment, reading, wallDay(front.at, reading.zone))}</span>{' '}
+      <span className="run-clock">{clock(front.at, zone)}</span>{' '}
+      {day !== today && <span className="run-day">{weekday(day)}. </span>}
       {loud && late > 0 && <strong className="run-late">{lateWords(late)}. </strong>}
-      <span>{stepTold(front.step).say}.</span>
+      <span>{sentence(stepTold(front.step).say)}</span>
     </span>
   )
 }
@@ -150,6 +152,8 @@ const Pumps = ({ run: { pumps }, reading: { zone, now } }: { readonly run: RunNo
     </p>
   ) : null
 
+const sentence = (say: string): string => (say.endsWith('?') ? say : `${say}.`)
+
 const actLabel = (step: string): string => {
   const does = readStep(step)?.does
   return does === 'pour' ? 'Poured' : does === 'dark' ? 'It is dark' : 'Done'
@@ -157,7 +161,7 @@ const actLabel = (step: string): string => {
 const actSub = ({ step }: RunStep, { plan, run }: RunNow): string => {
   const read = readStep(step)
   const rest = read?.does === 'pour' && read.place ? toPourAt(read.place, plan, run) : undefined
-  return rest ? `${bottlesWords(rest.bottles)}, ${millilitres(rest.amount + rest.rinse)} in all` : stepName(step)
+  return rest ? `${poursWords([rest])}, ${millilitres(rest.amount + rest.rinse)} in all` : stepName(step)
 }
 
 const Awake = () => {

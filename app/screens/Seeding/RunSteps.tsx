@@ -27,8 +27,8 @@ export const RunSteps = ({ run, running, reading }: RunStepsProps) => {
   }
   return (
     <>
-      {open.length > 0 && (
-        <Section title={run.is === 'stopped' ? 'Not ticked' : 'To come'}>
+      {open.length > 0 && run.is !== 'stopped' && (
+        <Section title="To come">
           <Lines>
             {open.map((step) => (
               <Line
@@ -40,9 +40,7 @@ export const RunSteps = ({ run, running, reading }: RunStepsProps) => {
                   </LinkButton>
                 }
                 below={
-                  [off(step), step.late > 0 && run.is !== 'stopped' ? lateWords(step.late) : undefined]
-                    .filter(Boolean)
-                    .join(', ') || undefined
+                  [off(step), step.late > 0 ? lateWords(step.late) : undefined].filter(Boolean).join(', ') || undefined
                 }
               >
                 {stepName(step.step)}

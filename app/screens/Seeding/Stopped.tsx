@@ -1,11 +1,13 @@
 /** The night was stopped: what to switch on, without a search. What was poured and taken out stays on the tally. */
-import { type RunNow, stillOff } from '../../../core/index.ts'
+import { type RunNow, stepBack, stillOff } from '../../../core/index.ts'
+import { LinkButton } from '../../parts/Actions.tsx'
 import { Line, Lines } from '../../parts/Lines.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { capital } from '../../words/numbers.ts'
-import { deviceName } from '../../words/steps.ts'
+import { deviceName, stepName } from '../../words/steps.ts'
+import type { Running } from './useRun.ts'
 
-export const Stopped = ({ run }: { readonly run: RunNow }) => {
+export const Stopped = ({ run, running }: { readonly run: RunNow; readonly running: Running }) => {
   const off = stillOff(run)
   const fish = run.run.stopped?.because === 'fishBreathingHard'
   return (
@@ -13,7 +15,16 @@ export const Stopped = ({ run }: { readonly run: RunNow }) => {
       {off.length > 0 && (
         <Lines>
           {off.map((key) => (
-            <Line key={key}>{capital(deviceName(key))}</Line>
+            <Line
+              key={key}
+              end={
+                <LinkButton onAct={() => void running.tick(stepBack(key, run), `${stepName(stepBack(key, run))}.`)}>
+                  Done<span className="for-ears">: {stepName(stepBack(key, run))}</span>
+                </LinkButton>
+              }
+            >
+              {capital(deviceName(key))}
+            </Line>
           ))}
         </Lines>
       )}
