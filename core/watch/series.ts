@@ -140,7 +140,7 @@ export type CountTrend = {
  * The last three comparable counts: falling where each is lower than the one before and the last clearly lower than the
  * first of them, rising likewise, else steady. A fall that chance could make is none.
  */
-export const countTrend = ({ points }: CountSeries): CountTrend => {
+export const countTrend = ({ points }: Pick<CountSeries, 'points'>): CountTrend => {
   const three = points.filter((point) => comparable(point)).slice(-trendCounts)
   const [a, b, c] = three
   if (!a || !b || !c) return { is: 'tooFew', points: three }

@@ -41,10 +41,8 @@ export const reseedNow = (state: State, tank: TankId, now: Moment): Reseed => {
   const bottles = needed?.ok ? needed.value.bottles : undefined
   if (!last || !described) return { is: 'nothingPoured', reasons: [], bottles }
   const reasons: ReseedReason[] = countSeries(state, tank).flatMap((series) => {
-    const trend = countTrend(series)
-    // What fell before the last pour has been answered by it.
-    const since = trend.points.at(-1)?.fact.at ?? 0
-    return trend.is === 'falling' && since > last.at ? [{ why: 'falling', series, trend }] : []
+    const trend = trendSince(series, last.at)
+    return trend.is === 'falling' ? [{ why: 'falling', series, trend }] : []
   })
   const came = huntersSince(state, tank, last.at, now)
   if (came) reasons.push({ why: 'podHunters', noted: came })
@@ -54,6 +52,10 @@ export const reseedNow = (state: State, tank: TankId, now: Moment): Reseed => {
   if (pours.length === 1 && today >= from && today <= to) reasons.push({ why: 'usualWeeks', from, to })
   return { is: reasons.length > 0 ? 'reasonsFor' : 'noReason', reasons, bottles }
 }
+
+/** What was counted before a pour has been answered by it, and does not speak for the time after. */
+const trendSince = ({ points }: CountSeries, since: Moment): CountTrend =>
+  countTrend({ points: points.filter(({ fact }) => fact.at > since) })
 
 /** Noted as there after a pour, and not before it. */
 const huntersSince = (state: State, tank: TankId, since: Moment, now: Moment): PodHuntersNoted | undefined => {
@@ -83,10 +85,7 @@ export const podEaters = (state: State, tank: TankId, now: Moment): PodEaters =>
   const described = tankAt(state, tank, now)
   if (!last || !described) return { is: 'nothingPoured', last, trend: undefined }
   // Of the series counted last that can tell at all.
-  const trends = countSeries(state, tank).map((series) => ({
-    ...countTrend(series),
-    ...(series.last.fact.at > last.at ? {} : { is: 'tooFew' as const }),
-  }))
+  const trends = countSeries(state, tank).map((series) => trendSince(series, last.at))
   const trend = trends.find(({ is }) => is === 'falling') ?? trends.find(({ is }) => is !== 'tooFew') ?? trends[0]
   if (podHuntersAt(state, tank, now)?.there) return { is: 'already', last, trend }
   const today = wallDay(now, described.zone)

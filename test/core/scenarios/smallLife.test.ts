@@ -1,10 +1,12 @@
 /** The weeks after a pour: what is counted, what it says, and whether to pour again. */
+import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import {
   answerKey,
   beginKey,
   type CountAsked,
   countSeries,
+  countTrend,
   type Fact,
   keyPlace,
   kindsSeen,
@@ -315,6 +317,21 @@ describe('then what', () => {
   test('counts from before a later pour do not speak for the time after it', () => {
     const book = counted(poured(), ...steady)
     book.does(pour('2026-10-30 21:50'))
-    expect(podEaters(book.world(), longGallery, at('2026-12-05 12:00'))).toMatchObject({ is: 'countFirst' })
+    expect(podEaters(book.world(), longGallery, at('2026-12-05 12:00'))).toMatchObject({ is: 'countFirst', missing: 3 })
   })
+})
+
+test('the same counts again are never more and never fewer, whatever they are', () => {
+  fc.assert(
+    fc.property(fc.array(fc.nat(400), { minLength: 1, maxLength: 6 }), (counts) => {
+      const book = tank()
+      for (const night of ['01', '08', '15']) book.does(count(torchOf(counts), `2026-11-${night} 22:15`))
+      const series = only(book.world())
+      expect(series.last.fact.counts).toEqual(counts)
+      expect(series.previous).toMatchObject({ is: 'compared', says: { is: 'noClearChange' } })
+      expect(series.first).toMatchObject({ is: 'compared', says: { is: 'noClearChange' } })
+      expect(countTrend(series).is).toBe('steady')
+    }),
+    { numRuns: 60 },
+  )
 })
