@@ -19,10 +19,10 @@ type ReadyProps = {
 }
 
 const numbers = [
-  { at: 'ammonia', label: 'Ammonia', unit: 'mg/L' },
-  { at: 'nitrite', label: 'Nitrite', unit: 'mg/L' },
-  { at: 'celsius', label: 'Temperature', unit: '°C' },
-  { at: 'salinity', label: 'Salt', unit: 'parts per thousand' },
+  { at: 'ammonia', label: 'Ammonia', unit: 'mg/L', hint: undefined },
+  { at: 'nitrite', label: 'Nitrite', unit: 'mg/L', hint: undefined },
+  { at: 'celsius', label: 'Temperature', unit: '°C', hint: undefined },
+  { at: 'salinity', label: 'Salt', unit: '‰', hint: 'In parts per thousand; a reef is near 35.' },
 ] as const
 
 export const Ready = ({ fields, change, found, gaps, reading }: ReadyProps) => {
@@ -43,10 +43,11 @@ export const Ready = ({ fields, change, found, gaps, reading }: ReadyProps) => {
       )}
       <p>{open ?? (real.length === 0 ? 'Nothing stands in the way.' : 'Everything else is in order.')}</p>
       <MoreExact label="What the tests say">
-        {numbers.map(({ at, label, unit }) => (
+        {numbers.map(({ at, label, unit, hint }) => (
           <NumberField
             key={at}
             label={label}
+            hint={hint}
             unit={unit}
             value={fields[at]}
             onChange={(typed) => change({ [at]: typed })}

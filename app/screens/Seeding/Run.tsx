@@ -61,7 +61,8 @@ const Night = ({ run, tank, reading }: NightProps) => {
   const done = run.is === 'done'
   const does = front && readStep(front.step)
   const told = front && stepTold(front.step)
-  const awake = !stopped && !done && run.is !== 'planned'
+  // Overnight the phone may sleep; the plan stands by clock times.
+  const awake = run.is === 'begun' || run.is === 'pumpsOff'
   const wet = run.run.pours.length > 0
   return (
     <Page

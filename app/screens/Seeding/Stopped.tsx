@@ -10,6 +10,7 @@ import type { Running } from './useRun.ts'
 export const Stopped = ({ run, running }: { readonly run: RunNow; readonly running: Running }) => {
   const off = stillOff(run)
   const fish = run.run.stopped?.because === 'fishBreathingHard'
+  if (off.length === 0 && !fish) return null
   return (
     <Section title={off.length > 0 ? 'Switch on now' : 'Nothing is ticked as off'}>
       {off.length > 0 && (

@@ -15,7 +15,6 @@ import { amountIn, type Gathered, numberIn, whenIn } from './reading.ts'
 import { placed, type SeedingAsk, wrong } from './useSeeding.ts'
 
 export type ArrivalFields = {
-  readonly parcel: ParcelId
   readonly day: string
   readonly clock: string
   readonly animals: readonly Animals[]
@@ -30,7 +29,6 @@ export type ArrivalFields = {
 }
 
 export const arrivalFields = (now: Moment, { zone }: TankDescribed): ArrivalFields => ({
-  parcel: newId<ParcelId>(),
   day: wallDay(now, zone),
   clock: clock(now, zone),
   animals: ['copepods'],
@@ -59,7 +57,8 @@ export const arrivalIn =
     return placed(
       recordArrival(
         {
-          parcel: fields.parcel,
+          // Not kept with the draft: one that was left behind must not write over the bottles it became.
+          parcel: newId<ParcelId>(),
           came,
           bottles: fields.animals.map((animals) => ({ animals, count: fields[animals] ?? 0, holds })),
           ...(hours === undefined ? {} : { claimHours: hours }),
