@@ -64,6 +64,8 @@ const Night = ({ run, tank, reading }: NightProps) => {
   // Overnight the phone may sleep; the plan stands by clock times.
   const awake = run.is === 'begun' || run.is === 'pumpsOff'
   const wet = run.run.pours.length > 0
+  /** The hour with the pumps off has not begun, and nothing is poured. */
+  const ahead = (run.is === 'planned' || run.is === 'begun') && !wet
   return (
     <Page
       title={tank.name}
@@ -108,11 +110,11 @@ const Night = ({ run, tank, reading }: NightProps) => {
       {!stopped && does?.does === 'pour' && does.place && <PourKeys run={run} running={running} place={does.place} />}
       {!stopped && run.pumps && <Pumps run={run} reading={reading} />}
       {awake && <Awake />}
-      {(run.is === 'planned' || run.is === 'begun') && <RunAlarms run={run} tank={tank} reading={reading} />}
+      {ahead && <RunAlarms run={run} tank={tank} reading={reading} />}
       <RunSteps run={run} running={running} reading={reading} />
       {(wet || run.run.water.length > 0 || !stopped) && <Tally run={run} running={running} />}
       {wet && <AfterPour run={run} tank={tank} reading={reading} />}
-      {(run.is === 'planned' || run.is === 'begun') && <CallOff running={running} />}
+      {ahead && <CallOff running={running} />}
       <p>
         <a href={`#/seeding/${tank.tank}`}>Live bottles for {tank.name}</a>
       </p>
