@@ -44,7 +44,10 @@ export const PurchaseCard = ({ id, written, onWritten }: PurchaseCardProps) => {
   if (!purchase) return <NotHere title="A parcel" says="This parcel is not on record." />
   const whole = paidInAll(purchase)
   const sharing = sharingOf(purchase)
-  const mine = written.filter(({ fact }) => fact.kind === 'purchaseRecorded' && fact.purchase === id)
+  // Only what stands: once another snapshot holds, "Undo" must not take back the one before it.
+  const mine = written.filter(
+    ({ fact }) => fact.kind === 'purchaseRecorded' && fact.purchase === id && fact.at === purchase.at,
+  )
   return (
     <Page title="A parcel" answer={parcelWords(whole.ok ? whole.value : purchase.paid, purchase.things, world, now)}>
       <div>
