@@ -53,10 +53,12 @@ export default defineConfig({
       srcDir: 'worker',
       filename: 'worker.ts',
       injectRegister: false,
+      includeManifestIcons: false,
       injectManifest: {
         // One file, with the codec in it: a worker may not import later, nor know the address of a module.
         rollupFormat: 'iife',
-        globPatterns: ['**/*.{html,js,css,svg,webmanifest}', 'icons/*.png'],
+        // The large icons are for an installing browser, which has a network.
+        globPatterns: ['**/*.{html,js,css,svg,webmanifest}', 'icons/icon-192.png', 'icons/apple-touch-icon.png'],
       },
       manifest: {
         name: 'Smallhours',
