@@ -2,7 +2,7 @@
 import { lazy, Suspense, useEffect, useLayoutEffect } from 'react'
 import { Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
-import { backupOverdue, endsSoon, type RunId, tanksAt, tonight, wallDay } from '../core/index.ts'
+import { backupOverdue, endsSoon, inTheDark, type RunId, tanksAt, tonight, wallDay } from '../core/index.ts'
 import { Frame } from './parts/Frame.tsx'
 import { Loading } from './parts/Loading.tsx'
 import type { RoomId } from './parts/RoomIcon.tsx'
@@ -125,8 +125,8 @@ const useLook = (room: RoomId, status: Status, path: string) => {
   const world = useWorld()
   const now = useNow()
   const wish = useMatter('look') ?? 'byItself'
-  const run = world.runs.get(path.split('/run/')[1] as RunId)?.planned.at(-1)
-  const pouring = run !== undefined && now > run.off - 3_600_000 && now < run.morning
+  const run = world.runs.get(path.split('/run/')[1] as RunId)
+  const pouring = run !== undefined && inTheDark(run, now)
   const dark = byTheTank(path) || pouring || (room === 'tonight' && tonight(world, now).some((line) => line.dark))
   // While the book is being opened it is not known, and the page stays as dark as it began.
   const unknown = wish === 'byItself' && (status === 'opening' || status === 'blocked')

@@ -3,7 +3,7 @@
  * for every kind of lamp and wherever the phone is, with an alarm at that moment. Written by ical-generator.
  */
 import ical, { ICalAlarmType, type ICalCalendar, ICalEventStatus, ICalEventTransparency } from 'ical-generator'
-import type { EveningAhead, Moment } from '../../core/index.ts'
+import { type EveningAhead, type Moment, moment } from '../../core/index.ts'
 import type { CalendarEvent, CalendarTaken } from '../storage/device.ts'
 import { cancelledSummary, eveningDescription, eveningSummary, trialSummary } from '../words/calendar.ts'
 
@@ -49,9 +49,8 @@ export const calendarFile = (
   for (const event of cancelled)
     calendar.createEvent({ ...common(event), summary: cancelledSummary, status: ICalEventStatus.CANCELLED })
   const events = evenings.map(({ key, night, at }) => ({ key, night, at }))
-  // The last line is a line too; the library leaves its end out.
   return {
-    text: `${calendar.toString().trimEnd()}\r\n`,
+    text: textOf(calendar),
     taken: { series: name, sequence, takenAt: now, events },
     cancelled,
   }
@@ -59,19 +58,8 @@ export const calendarFile = (
 
 /** One event, two minutes ahead, to hear whether her calendar rings at all. */
 export const trialFile = (now: Moment): string => {
-  const calendar = empty()
   const at = Math.ceil(now / minutes) * minutes + 2 * minutes
-  calendar
-    .createEvent({
-      id: `trial-${at}@smallhours.invalid`,
-      stamp: new Date(now),
-      start: new Date(at),
-      end: new Date(at + duration),
-      summary: trialSummary,
-      transparency: ICalEventTransparency.TRANSPARENT,
-    })
-    .createAlarm({ type: ICalAlarmType.display, trigger: 0, description: trialSummary })
-  return textOf(calendar)
+  return alarmsFile([{ key: `trial-${at}`, at: moment(at), summary: trialSummary }], now)
 }
 
 /** A few moments that must be heard whatever the app does, as one file: an event and an alarm for each. */

@@ -1,5 +1,5 @@
 /** The ways a nudge can travel. One for now; another is another entry in the array that is handed to `reconcile`. */
-import type { Day, DoseAsked, TankId } from '../../core/index.ts'
+import type { Day, DoseAsked, RunId, TankId } from '../../core/index.ts'
 
 /** What stands behind "Dosed": what the words said to take, whatever the book would propose by then. */
 export type Offer = {
@@ -25,6 +25,13 @@ export type Telling = {
   /** She is looking at the phone already. */
   readonly quiet?: true
 }
+
+/** What a run's notifications are called, so that the later one takes the place of the one before, and is found again. */
+export const runTags = {
+  pumps: (run: RunId): string => `pumps/${run}`,
+  morning: (run: RunId): string => `morning/${run}`,
+} as const
+export const isRunTag = (tag: string): boolean => /^(pumps|morning)\//.test(tag)
 
 export type Channel = {
   readonly name: string

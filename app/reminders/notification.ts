@@ -1,6 +1,6 @@
 /** By the phone's own notifications: from the page as well as from the worker, always through the registration. */
 import { type Moment, openRuns, type TankId, tonight, type World } from '../../core/index.ts'
-import type { Channel, Offer, Telling } from './channel.ts'
+import { type Channel, isRunTag, type Offer, runTags, type Telling } from './channel.ts'
 
 /** The platform's types lack the buttons, which not every browser has. */
 type WithActions = NotificationOptions & {
@@ -50,13 +50,15 @@ export const withdrawAnswered = async (
 ): Promise<void> => {
   const due = tonight(world, now).filter(({ state }) => state.is === 'due')
   const runs = openRuns(world, now)
-  const loud = new Set(runs.flatMap(({ run, pumps }) => [...(pumps ? [`pumps/${run.id}`] : []), `morning/${run.id}`]))
+  const loud = new Set(
+    runs.flatMap(({ run, pumps }) => [...(pumps ? [runTags.pumps(run.id)] : []), runTags.morning(run.id)]),
+  )
   await alone(async () => {
     for (const notification of await registration.getNotifications()) {
       const offer = offerIn(notification.data)
       if (offer && !due.some(({ tank, night }) => offer.tanks.includes(tank.tank) && night === offer.night))
         notification.close()
-      if (/^(pumps|morning)\//.test(notification.tag) && !loud.has(notification.tag)) notification.close()
+      if (isRunTag(notification.tag) && !loud.has(notification.tag)) notification.close()
     }
   })
 }

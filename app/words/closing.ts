@@ -29,7 +29,11 @@ export const closingAnswer = (closing: Closing): string => {
 const counted = (count: number, what: string): string => `${portions(count)} ${what}`
 
 /** The sheet's lines, those that say nothing left out; together they are what was in it. */
-export const sheetLines = ({ sheet, portions: of, sizes }: Closing): readonly (readonly [string, string])[] => {
+export const sheetLines = ({
+  sheet,
+  portions: of,
+  sizes,
+}: Pick<Closing, 'sheet' | 'portions' | 'sizes'>): readonly (readonly [string, string])[] => {
   const sized = sizes.length > 0 ? ` of ${list(sizes.map((size) => millilitres(size)))}` : ''
   const lines: readonly (readonly [string, number])[] = [
     [`${portions(of.given)}${sized} to a tank`, sheet.given],

@@ -22,7 +22,7 @@ import {
   wallDay,
   type Zone,
 } from '../../core/index.ts'
-import type { NudgeStanding, Offer, Telling } from '../reminders/channel.ts'
+import { type NudgeStanding, type Offer, runTags, type Telling } from '../reminders/channel.ts'
 import type { Dosed } from '../reminders/dosed.ts'
 import { clock, dayWords, nightFrom } from './dates.ts'
 import { changeText, duration } from './lamp.ts'
@@ -77,14 +77,14 @@ const shakeNudgeWords = ({ key, shakes }: ShakeNudge, world: World, now: Moment)
 const runNudgeWords = (nudge: PumpsNudge | MorningNudge): Telling =>
   nudge.is === 'pumps'
     ? {
-        key: `pumps/${nudge.run}`,
+        key: runTags.pumps(nudge.run),
         title: `${nudge.tank.name}: switch the pumps on`,
         body: `The hour is over${nudge.late > 0 ? ` for ${duration(nudge.late)}` : ''}. No flow means no oxygen, and the display is not heated.`,
         loud: true,
         opens: `/seeding/run/${nudge.run}`,
       }
     : {
-        key: `morning/${nudge.run}`,
+        key: runTags.morning(nudge.run),
         title: `${nudge.tank.name}: still off since last night`,
         body: 'Look at the level first, then switch back on what is off.',
         opens: `/seeding/run/${nudge.run}`,

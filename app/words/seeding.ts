@@ -1,27 +1,18 @@
-/** Live bottles and the night they are poured: what its screens say, and refusals only they make. */
+/** Live bottles and the night they are poured: what its screens say. */
 import {
-  type AmountRefusal,
-  type ArrivalRefusal,
   addDays,
   type Balance,
   type Day,
   type DeviceSort,
-  type EquipmentRefusal,
   type Gap,
-  type LetterRefusal,
   type Moment,
   type Needed,
-  type NeededRefusal,
   nightOf,
-  type PouredRefusal,
   type PourNight,
   type RunNow,
-  type RunRefusal,
-  readStep,
+  readyRanges,
   reseedWeeks,
-  type SeedingRefusal,
   type TankDescribed,
-  type UncapRefusal,
   type WaterPlace,
   type Zone,
 } from '../../core/index.ts'
@@ -29,152 +20,8 @@ import { clock, dayInFull, dayWords, nightFrom, weekday } from './dates.ts'
 import { list } from './list.ts'
 import { capital, inWords, millilitres, number, plural } from './numbers.ts'
 import type { Reading } from './reading.ts'
-import { type AnyRefusal, refusalText } from './refusals.ts'
 import { animalWords, placeWords } from './seedingEntries.ts'
-import { deviceName, deviceOf, deviceWords, stepName } from './steps.ts'
-
-/** Refusals that share a shape, one by one: each is told apart by its reason. */
-type Apart<Refusal extends { readonly why: string }> = Refusal extends unknown
-  ? { readonly [Why in Refusal['why']]: Omit<Refusal, 'why'> & { readonly why: Why } }[Refusal['why']]
-  : never
-
-export type SeedingFieldRefusal =
-  | AnyRefusal
-  | Apart<
-      | AmountRefusal
-      | SeedingRefusal
-      | RunRefusal
-      | PouredRefusal
-      | LetterRefusal
-      | EquipmentRefusal
-      | ArrivalRefusal
-      | UncapRefusal
-      | NeededRefusal
-      | { readonly why: 'noSuchParcel' | 'whenMissing' | 'animalsMissing' | 'noNumberBelow' }
-    >
-
-/** @param zone the tank's own */
-export const seedingRefusal = (refusal: SeedingFieldRefusal, reading: Reading): string => {
-  switch (refusal.why) {
-    case 'noEquipment':
-      return 'Say first what runs on this tank: the steps are made from it.'
-    case 'nothingToPour':
-      return 'How many bottles, and where to? Half a bottle is 0.5.'
-    case 'bottlesNotPositive':
-      return 'More than 0 and at most 1,000 bottles; leave it empty for none.'
-    case 'treatedWater':
-      return refusal.with === 'copper'
-        ? 'There is copper in this water. It kills copepods and rotifers: nothing is planned until it is out.'
-        : 'There is a medicine in this water, and many kill copepods and rotifers: nothing is planned until it is out.'
-    case 'alreadyGone':
-      return 'That hour is past. Choose one that is still to come; what was poured already can be written down as it was.'
-    case 'morningFirst':
-      return 'The morning comes after the pumps go off.'
-    case 'displayLit':
-      return `The display is lit until ${clock(refusal.dark, reading.zone)}. In the light fish eat what is poured: the pumps go off once it is dark.`
-    case 'killsWhatIsPoured':
-      return refusal.device === 'uv'
-        ? 'The UV lamp would stay on, and it kills what is poured. Let it stop for the pour.'
-        : 'The ozone would stay on, and it kills what is poured. Let it stop for the pour.'
-    case 'noSuchRun':
-      return 'This night is not on record any more.'
-    case 'noSuchStep':
-      return 'This step is not in the plan any more.'
-    case 'doneAlready':
-      return 'It is ticked already.'
-    case 'stoppedAlready':
-      return 'It is stopped already.'
-    case 'amountNotPositive':
-      return 'More than 0, please.'
-    case 'opensTooSoon':
-      return 'A letter opens tomorrow or later.'
-    case 'noPlaces':
-      return 'Where may they go? One place at least.'
-    case 'noBottles':
-      return 'How many bottles came?'
-    case 'claimHours':
-      return `Hours, more than 0 and at most ${number(refusal.most)}.`
-    case 'uncappedAlready':
-      return 'They are open already.'
-    case 'noSuchParcel':
-      return 'These bottles are not on record any more.'
-    case 'reachNotPositive':
-      return 'One bottle seeds more than 0.'
-    case 'whenMissing':
-      return 'When was it? The day and about the hour.'
-    case 'dayMissing':
-      return 'On which day?'
-    case 'animalsMissing':
-      return 'What is in them? One kind at least.'
-    case 'noNumberBelow':
-      return 'This cannot be below 0.'
-    case 'notYet':
-      return 'at' in refusal ? refusalText({ why: 'notYet', at: refusal.at }, reading) : 'That has not come yet.'
-    default:
-      return refusalText(refusal, reading)
-  }
-}
-
-/** What to do at a step, in the dark, in one breath; and what goes wrong without it. */
-export const stepTold = (step: string): { readonly say: string; readonly note?: string } => {
-  const read = readStep(step)
-  if (!read) return { say: stepName(step) }
-  const { key = '', place = 'display' } = read
-  const sort = deviceOf(key)
-  const name = deviceName(key)
-  const note = sort && (read.does === 'off' || read.does === 'out' ? offNotes[sort] : onNotes[sort])
-  const told = (say: string, why = note) => (why ? { say, note: why } : { say })
-  switch (read.does) {
-    case 'off':
-      return told(`Switch off ${name}`)
-    case 'on':
-      return told(`Switch ${name} back on`)
-    case 'out':
-      return told(`Take out ${name}`)
-    case 'in':
-      return told(`Put ${name} back in`)
-    case 'dark':
-      return told(
-        `Is it dark over ${placeWords[place]}?`,
-        'Before any flow stops: in the light fish eat what is poured.',
-      )
-    case 'level':
-      return told('Wait until the water has run down, then mark the level', 'A strip of tape on the glass is enough.')
-    case 'waterOut':
-      return step === 'waterOut'
-        ? told(
-            'Take out water',
-            'From low in the display or from the sump, into a marked jug. Never into another tank.',
-          )
-        : told('Take out as much water as came in', 'From the return chamber, where nothing was poured.')
-    case 'pour':
-      return told(`Pour into ${placeWords[place]}`, pourNotes[place])
-    case 'look':
-      return told('Look at the level and the heater', 'A bad smell or a high level: leave the top-off off.')
-  }
-}
-const pourNotes: Readonly<Record<WaterPlace, string>> = {
-  display: 'Low among the rock, away from the overflow. Rinse each bottle and pour the rinse too.',
-  sump: 'Away from the return pump. Rinse each bottle and pour the rinse too.',
-  refugium: 'Among the algae. Rinse each bottle and pour the rinse too.',
-}
-const offNotes: Readonly<Partial<Record<DeviceSort, string>>> = {
-  topOff: 'Otherwise fresh water fills up what you take out.',
-  sock: 'It would catch what you pour.',
-  skimmer: 'It would foam them out.',
-  uv: 'It kills what you pour.',
-  ozone: 'It kills what you pour.',
-  return: 'Otherwise the overflow swallows them. From this tick on the hour runs.',
-  wave: 'From this tick on the hour runs.',
-  sumpHeater: 'Low water may leave it dry: off, or well covered.',
-}
-const onNotes: Readonly<Partial<Record<DeviceSort, string>>> = {
-  return: 'Without flow there is no fresh oxygen, and the display is not heated.',
-  wave: 'Without flow there is no fresh oxygen.',
-  sumpHeater: 'With the level back it is covered again.',
-  topOff: 'Only once the level stands at its mark.',
-  skimmer: 'It often foams too much for a day: look at its cup.',
-}
+import { deviceWords } from './steps.ts'
 
 export const deviceOption = (device: DeviceSort) => ({ value: device, label: capital(deviceWords[device].slice(4)) })
 export const placeOptions = (['display', 'refugium', 'sump'] as const).map((value) => ({
@@ -206,6 +53,7 @@ const askedOf = {
   temperature: 'the temperature',
   salinity: 'the salinity',
 } as const
+const usual = (of: keyof typeof readyRanges): string => `${readyRanges[of].least} to ${readyRanges[of].most}`
 export const gapWords = (gap: Exclude<Gap, { gap: 'notKnown' }>): string => {
   switch (gap.gap) {
     case 'ammonia':
@@ -218,9 +66,9 @@ export const gapWords = (gap: Exclude<Gap, { gap: 'notKnown' }>): string => {
     case 'nothingToGraze':
       return 'Nothing to graze yet: wait for a film on the glass, or put in some rubble or algae.'
     case 'temperature':
-      return `${number(gap.measured)} °C is too ${gap.high ? 'warm' : 'cold'}: 22 to 27 °C is usual.`
+      return `${number(gap.measured)} °C is too ${gap.high ? 'warm' : 'cold'}: ${usual('celsius')} °C is usual.`
     case 'salinity':
-      return `${number(gap.measured)} parts per thousand is too ${gap.high ? 'much' : 'little'}: 33 to 36 is usual.`
+      return `${number(gap.measured)} parts per thousand is too ${gap.high ? 'much' : 'little'}: ${usual('salinity')} is usual.`
     case 'gravityTyped':
       return `${number(gap.measured)} is a specific gravity, it seems. Here the salt is in parts per thousand: about 35.`
   }

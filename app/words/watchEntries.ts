@@ -5,9 +5,8 @@ import { list } from './list.ts'
 import { tankName } from './names.ts'
 import { number, plural } from './numbers.ts'
 import { reasonText } from './reasons.ts'
+import { animalWords, placeWords } from './seedingEntries.ts'
 
-const animals = { copepods: 'copepods', rotifers: 'rotifers', others: 'other animals' } as const
-const into = { display: 'the display', sump: 'the sump', refugium: 'the refugium' } as const
 const looking = { torch: 'by torch', pane: 'on the pane by day', jar: 'in a jar' } as const
 const kindSays = {
   harmless: 'harmless',
@@ -21,9 +20,9 @@ export const watchEntryText = (fact: WatchFact, world: World, now: Moment): stri
   const tank = tankName(world, fact.tank, now)
   switch (fact.kind) {
     case 'livePoured': {
-      const what = list(fact.animals.map((each) => animals[each])) || 'live bottles'
+      const what = list(fact.animals.map((each) => animalWords[each])) || 'live bottles'
       const where = fact.pours.map(
-        ({ into: place, bottles }) => `${plural(bottles, 'bottle', 'bottles')} into ${into[place]}`,
+        ({ into: place, bottles }) => `${plural(bottles, 'bottle', 'bottles')} into ${placeWords[place]}`,
       )
       return `Poured ${what} into ${tank}: ${list(where)}${fact.why ? ` (${reasonText(fact.why)})` : ''}.`
     }

@@ -1,15 +1,16 @@
 /** The coming dose nights of every tank that shares a food, and what each would be given: of stock that may be yet to come. */
 import type { Microlitres } from '../basis/amounts.ts'
 import { byText } from '../basis/compare.ts'
-import { type Day, dayFromNumber, dayNumber, later } from '../basis/days.ts'
+import { type Day, dayFromNumber, dayNumber } from '../basis/days.ts'
 import type { BottleId, FoodId, LotId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
 import type { FoodState } from '../food/state.ts'
-import { nightOf, type TankState, tankKept } from '../tank/state.ts'
-import { dueOf, fixedFrom } from './due.ts'
+import type { TankState } from '../tank/state.ts'
+import { fixedFrom } from './due.ts'
 import type { PlanMade } from './facts.ts'
 import { afterwards, comesFrom, type Serving, type Source, servings } from './serve.ts'
 import { type DosingState, plansAt } from './state.ts'
+import { horizon, roundsOf, soonest } from './walk.ts'
 
 export type Planned = FoodState & DosingState & TankState
 export type NightAhead = {
@@ -24,11 +25,6 @@ export type Stock = {
   readonly notBefore?: ReadonlyMap<LotId | BottleId, Day>
 }
 
-/** Nights ahead that are walked, a hundred years. */
-const horizon = 36_525
-
-type Round = { readonly plan: PlanMade; next: number; readonly end: number }
-
 /**
  * Night by night, of one night in the order Tonight lists them, until no tank can be fed any more. It serves as Tonight
  * does: first to expire, first out. Walked again for each place of a slider, so it steps numbers and puts nothing in order
@@ -42,13 +38,7 @@ export function* nightsAhead(
 ): Generator<NightAhead, undefined> {
   const shelf = sources.toSorted(bySoonest)
   const isThere = (source: Source, night: Day) => (notBefore?.get(comesFrom(source)) ?? '') <= night
-  let rounds = plansAt(state, now).flatMap((plan): Round[] => {
-    const tank = plan.food === food ? tankKept(state, plan.tank, now) : undefined
-    const due = tank && dueOf(state, plan, now)
-    if (!due) return []
-    const next = dayNumber(later(due.next, nightOf(now, tank)))
-    return [{ plan, next, end: next + horizon }]
-  })
+  let rounds = roundsOf(state, food, now).map(({ plan, next }) => ({ plan, next, end: next + horizon }))
   for (let round = soonest(rounds); round && round.next <= round.end; round = soonest(rounds)) {
     const { plan, next } = round
     const night = dayOf(next)
@@ -66,10 +56,6 @@ export function* nightsAhead(
   }
   return
 }
-
-/** Of one night the one listed first. */
-const soonest = (rounds: readonly Round[]): Round | undefined =>
-  rounds.reduce<Round | undefined>((first, round) => (first && first.next <= round.next ? first : round), undefined)
 
 const bySoonest = (a: Source, b: Source): number => byText(a.lastGood ?? '9999', b.lastGood ?? '9999')
 

@@ -13,7 +13,7 @@ import {
   type Lot,
   lastGoodInFridge,
   lotLastGood,
-  usableLiquid,
+  pourableLiquid,
 } from '../food/state.ts'
 import { quietRatio } from './band.ts'
 import type { Taken } from './facts.ts'
@@ -71,9 +71,7 @@ const allOf = (
       : [],
   )
   const bottles = [...state.bottles.values()].flatMap((bottle): Source[] => {
-    const left = bottle.aside
-      ? usableLiquid({ ...bottle, aside: undefined }, described)
-      : usableLiquid(bottle, described)
+    const left = pourableLiquid(bottle, described)
     if (bottle.recorded.food !== food || left <= 0 || !wanted(bottle)) return []
     return [
       {

@@ -51,7 +51,7 @@ export type Walk = {
 export type WalkRound = { readonly plan: PlanMade; readonly next: number }
 
 /** Nights ahead that are walked, a hundred years: food of unknown age lasts for ever on paper, and a screen must not wait. */
-const horizon = 36_525
+export const horizon = 36_525
 
 /** What is due of a food from tonight on, plan by plan. */
 export const roundsOf = (state: FoodState & DosingState & TankState, food: FoodId, now: Moment): readonly WalkRound[] =>
@@ -103,7 +103,7 @@ const lastNumber = ({ lastGood }: Source): number =>
   lastGood === undefined ? Number.POSITIVE_INFINITY : dayNumber(lastGood)
 
 /** Of one night the one that is listed first. */
-const soonest = <Due extends { readonly next: number }>(waiting: readonly Due[]): Due | undefined => {
+export const soonest = <Due extends { readonly next: number }>(waiting: readonly Due[]): Due | undefined => {
   let found = waiting[0]
   for (const each of waiting) if (found === undefined || each.next < found.next) found = each
   return found

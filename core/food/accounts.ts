@@ -148,10 +148,10 @@ export const bottleAccounts = (state: FoodTold): ReadonlyMap<BottleId, Account> 
     }
   }
 
-  for (const { id, fact: any } of state.history.all) {
+  for (const { id, fact: told } of state.history.all) {
     if (state.history.struck.has(id)) continue
     // Kinds of other subjects fall through.
-    const fact = any as FoodFact | DosingFact
+    const fact = told as FoodFact | DosingFact
     switch (fact.kind) {
       case 'portionsFrozen':
         freeze(id, fact)

@@ -157,11 +157,12 @@ export const isBlock = ({ frozeOn, thawedOn }: Bottle): boolean => frozeOn !== u
 export const keptIn = (thing: Bottle | Lot): Door =>
   'made' in thing || thing.frozeOn !== undefined ? 'freezer' : 'fridge'
 
-/** What can still be dosed or frozen: of what is set aside, or a block of ice, nothing. */
+/** What can still be poured out of it, set aside or not: of a block of ice, nothing. */
+export const pourableLiquid = (bottle: Bottle, food: FoodDescribed): Microlitres =>
+  (bottle.finished || isBlock(bottle) ? 0 : Math.max(0, bottle.left - residueOf(bottle, food))) as Microlitres
+/** What can still be dosed or frozen: of what is set aside, nothing. */
 export const usableLiquid = (bottle: Bottle, food: FoodDescribed): Microlitres =>
-  (bottle.finished || bottle.aside || isBlock(bottle)
-    ? 0
-    : Math.max(0, bottle.left - residueOf(bottle, food))) as Microlitres
+  bottle.aside ? (0 as Microlitres) : pourableLiquid(bottle, food)
 
 export type Opened = Pick<BottleRecorded, 'bottledOn' | 'receivedOn' | 'useBy'> & {
   readonly openedOn?: Day | undefined

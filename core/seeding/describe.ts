@@ -14,21 +14,6 @@ import type {
 } from './facts.ts'
 import { parcelAt, type SeedingState } from './state.ts'
 
-/** Every kind of device, in the order they stop. */
-export const deviceSorts: readonly DeviceSort[] = [
-  'topOff',
-  'dosingPump',
-  'reactor',
-  'feeder',
-  'controller',
-  'sock',
-  'skimmer',
-  'uv',
-  'ozone',
-  'return',
-  'wave',
-  'sumpHeater',
-]
 /** What most tanks with a sump have. Common practice, no source. */
 export const usualDevices: readonly DeviceSort[] = ['topOff', 'sock', 'skimmer', 'return', 'wave', 'sumpHeater']
 /** Wave pumps may stay on: she decides. Everything else stops. */

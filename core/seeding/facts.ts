@@ -5,19 +5,22 @@ import type { ParcelId, RunId, TankId } from '../basis/ids.ts'
 import type { Moment } from '../basis/zones.ts'
 import type { WaterPlace } from '../watch/facts.ts'
 
-export type DeviceSort =
-  | 'topOff'
-  | 'dosingPump'
-  | 'reactor'
-  | 'feeder'
-  | 'controller'
-  | 'sock'
-  | 'skimmer'
-  | 'uv'
-  | 'ozone'
-  | 'return'
-  | 'wave'
-  | 'sumpHeater'
+/** Every kind of device, in the order they stop. */
+export const deviceSorts = [
+  'topOff',
+  'dosingPump',
+  'reactor',
+  'feeder',
+  'controller',
+  'sock',
+  'skimmer',
+  'uv',
+  'ozone',
+  'return',
+  'wave',
+  'sumpHeater',
+] as const
+export type DeviceSort = (typeof deviceSorts)[number]
 
 /** A whole snapshot: what runs on a tank, which of it stops for a pour, and where live bottles may go. */
 export type EquipmentDescribed = {

@@ -143,7 +143,7 @@ test('the sheet names a gap with its sign', () => {
     unexplained: -1_000,
   }
   const portions = { made: 102, given: 98, lost: 4, binned: 0, givenAway: 0, there: 0, missing: 0 }
-  const told = { sheet, portions, sizes: [1000] } as unknown as Parameters<typeof sheetLines>[0]
+  const told = { sheet, portions, sizes: [1000] }
   const plain = sheetLines(told).map((line) => line.join(': ').replace(/\u00a0/g, ' '))
   expect(plain).toEqual([
     '98 portions of 1 mL to a tank: 98 mL',

@@ -9,10 +9,10 @@ import {
   notKnownWords,
   pourNightWords,
   pumpsOffWords,
-  seedingRefusal,
-  stepTold,
 } from '../../app/words/seeding.ts'
+import { seedingRefusal } from '../../app/words/seedingRefusals.ts'
 import { stepName } from '../../app/words/steps.ts'
+import { stepTold } from '../../app/words/stepTold.ts'
 import { day, deviceSorts, gaps, moment, pourNights, stepsOf, tankAt, type WaterPlace } from '../../core/index.ts'
 import { at, given, london } from '../support/given.ts'
 import { lab, longGallery, tankOf, usGal } from '../support/givenLab.ts'

@@ -1,7 +1,6 @@
 /** Households in the night live bottles are poured. */
 import {
   type Entry,
-  type EquipmentDescribed,
   type Fact,
   notePour,
   type ParcelId,
@@ -11,28 +10,12 @@ import {
   tickStep,
 } from '../../core/index.ts'
 import { at, type Book, given } from '../support/given.ts'
-import { longGallery, mL, moveIn, tankOf, usGal } from '../support/givenLab.ts'
+import { longGallery, mL, tankOf, usGal } from '../support/givenLab.ts'
+import { equipmentOf } from '../support/givenSeeding.ts'
 
 const run = 'run1' as RunId
 const parcel = 'parcel1' as ParcelId
-const equipment: EquipmentDescribed = {
-  kind: 'equipmentDescribed',
-  at: moveIn,
-  tank: longGallery,
-  devices: [
-    { key: 'topOff', device: 'topOff', stops: true },
-    { key: 'sock', device: 'sock', stops: true },
-    { key: 'skimmer', device: 'skimmer', stops: true },
-    { key: 'uv', device: 'uv', stops: true },
-    { key: 'return', device: 'return', stops: true },
-    { key: 'wave', device: 'wave', stops: false },
-    { key: 'sumpHeater', device: 'sumpHeater', stops: true },
-  ],
-  places: [
-    { place: 'display', mayBeLit: false },
-    { place: 'refugium', mayBeLit: true },
-  ],
-}
+const equipment = equipmentOf(['topOff', 'sock', 'skimmer', 'uv', 'return', 'wave', 'sumpHeater'])
 const day = '2026-11-25'
 
 const atTheDoor = (): Book => {

@@ -9,14 +9,13 @@ import { Form } from '../../parts/Form.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { Picks } from '../../parts/Picks.tsx'
-import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
 import { useDraft } from '../../state/useDraft.ts'
 import { dayEcho } from '../../words/dates.ts'
-import { bottleUnitOptions } from '../../words/numbers.ts'
 import { animalOptions, lookedOptions } from '../../words/seeding.ts'
 import { animalWords } from '../../words/seedingEntries.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import { type ArrivalFields, arrivalFields, arrivalIn } from './arrivalFields.ts'
+import { HoldsField } from './BottleFields.tsx'
 import type { OfTank } from './ofTank.ts'
 import { useSeeding } from './useSeeding.ts'
 import { WholeForm } from './WholeForm.tsx'
@@ -54,16 +53,7 @@ export const ArrivalForm = ({ tank, reading }: OfTank) => {
           error={act.wrong(kind)}
         />
       ))}
-      <UnitNumberField
-        label="What does one bottle hold?"
-        value={fields.holds}
-        onChange={(holds) => change({ holds })}
-        unitLabel="Unit"
-        units={bottleUnitOptions}
-        unit={fields.unit}
-        onUnit={(unit) => change({ unit })}
-        error={act.wrong('holds')}
-      />
+      <HoldsField fields={fields} change={change} act={act} />
       <Choice
         label="Against the light, how do they look?"
         options={lookedOptions}

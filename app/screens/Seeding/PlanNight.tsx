@@ -22,24 +22,23 @@ import { NumberField } from '../../parts/NumberField.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { Picks } from '../../parts/Picks.tsx'
 import { Section } from '../../parts/Section.tsx'
-import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
 import { now as nowIs } from '../../state/clock.ts'
 import { useDraft } from '../../state/useDraft.ts'
 import { clock } from '../../words/dates.ts'
-import { bottleUnitOptions, millilitres } from '../../words/numbers.ts'
+import { millilitres } from '../../words/numbers.ts'
 import {
   animalOptions,
   clockAt,
   pourNightHint,
   pourNightWords,
   rinseOptions,
-  seedingRefusal,
   waterOutOptions,
 } from '../../words/seeding.ts'
-import { placeWords } from '../../words/seedingEntries.ts'
+import { seedingRefusal } from '../../words/seedingRefusals.ts'
 import { stepName } from '../../words/steps.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import type { Reading } from '../useReading.ts'
+import { BottlesInto, HoldsField } from './BottleFields.tsx'
 import type { OfTank } from './ofTank.ts'
 import { latestParcel, type PlanFields, planFields, readPlan, usualOff } from './planFields.ts'
 import { placed, useSeeding, wrong } from './useSeeding.ts'
@@ -157,25 +156,13 @@ const NightForm = ({ tank, reading }: OfTank) => {
         onChange={(morning) => change({ morning })}
         error={act.wrong('morning')}
       />
-      {equipment?.places.map(({ place }, index) => (
-        <NumberField
-          key={place}
-          label={`Bottles into ${placeWords[place]}`}
-          value={fields[place]}
-          onChange={(bottles) => change({ [place]: bottles })}
-          error={act.wrong(place) ?? (index === 0 ? act.wrong('pours') : undefined)}
-        />
-      ))}
-      <UnitNumberField
-        label="What does one bottle hold?"
-        value={fields.holds}
-        onChange={(holds) => change({ holds })}
-        unitLabel="Unit"
-        units={bottleUnitOptions}
-        unit={fields.unit}
-        onUnit={(unit) => change({ unit })}
-        error={act.wrong('holds')}
+      <BottlesInto
+        places={equipment?.places.map(({ place }) => place) ?? []}
+        fields={fields}
+        change={change}
+        act={act}
       />
+      <HoldsField fields={fields} change={change} act={act} />
       <MoreExact
         label="Water out, rinsing, and what is in them"
         open={act.wrong('rinseEach') !== undefined || act.wrong('animals') !== undefined}

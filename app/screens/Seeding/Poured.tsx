@@ -6,15 +6,14 @@ import { ClockField } from '../../parts/ClockField.tsx'
 import { DayField } from '../../parts/DayField.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { Form } from '../../parts/Form.tsx'
-import { NumberField } from '../../parts/NumberField.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { Picks } from '../../parts/Picks.tsx'
 import { useDraft } from '../../state/useDraft.ts'
 import { clock, dayEcho } from '../../words/dates.ts'
 import { animalOptions } from '../../words/seeding.ts'
-import { placeWords } from '../../words/seedingEntries.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import { because } from '../Why.tsx'
+import { BottlesInto } from './BottleFields.tsx'
 import type { OfTank } from './ofTank.ts'
 import { type Gathered, noPours, type PlaceFields, poursIn, whenIn } from './reading.ts'
 import { placed, type SeedingAsk, useSeeding, wrong } from './useSeeding.ts'
@@ -70,16 +69,7 @@ export const Poured = ({ tank, reading }: OfTank) => {
     <Page title="Already poured" when={tank.name} answer="Write it down as it was: nothing of it is refused.">
       <Form onSend={save}>
         <Unfinished since={restoredFrom} zone={zone} today={today} onFresh={() => void clear()} />
-        {places.map((place, index) => (
-          <NumberField
-            key={place}
-            label={`Bottles into ${placeWords[place]}`}
-            hint={index === 0 ? 'Half a bottle is 0.5.' : undefined}
-            value={fields[place]}
-            onChange={(bottles) => change({ [place]: bottles })}
-            error={act.wrong(place) ?? (index === 0 ? act.wrong('pours') : undefined)}
-          />
-        ))}
+        <BottlesInto places={places} fields={fields} change={change} act={act} hint="Half a bottle is 0.5." />
         <Picks
           label="What was in them?"
           options={animalOptions}

@@ -10,7 +10,7 @@ import {
   type World,
 } from '../../../core/index.ts'
 import { fromStorage, useRequest } from '../../state/useRequest.ts'
-import { type SeedingFieldRefusal, seedingRefusal } from '../../words/seeding.ts'
+import { type SeedingFieldRefusal, seedingRefusal } from '../../words/seedingRefusals.ts'
 import type { Reading } from '../useReading.ts'
 
 /** `at` names the field; empty where it concerns the whole form. */

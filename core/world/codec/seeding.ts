@@ -1,6 +1,7 @@
 /** The shapes of what is recorded of live bottles and of the night they are poured. */
 import * as v from 'valibot'
 import type { ParcelId, RunId, TankId } from '../../basis/ids.ts'
+import { deviceSorts } from '../../seeding/facts.ts'
 import { amount, count, day, id, list, maybe, measure, moment, oneOf, someAmount, text, yesOrNo } from './fields.ts'
 
 const tank = id<TankId>()
@@ -19,20 +20,7 @@ export const equipmentDescribed = v.looseObject({
   devices: list(
     v.looseObject({
       key,
-      device: oneOf([
-        'topOff',
-        'dosingPump',
-        'reactor',
-        'feeder',
-        'controller',
-        'sock',
-        'skimmer',
-        'uv',
-        'ozone',
-        'return',
-        'wave',
-        'sumpHeater',
-      ]),
+      device: oneOf(deviceSorts),
       name: maybe(text),
       stops: yesOrNo,
     }),

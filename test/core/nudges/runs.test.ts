@@ -1,7 +1,6 @@
 /** Pumps that are off too long are said again and again, whatever the hour. Checked only against ourselves. */
 import { expect, test } from 'vitest'
 import {
-  type EquipmentDescribed,
   morningNudges,
   nextRunNudge,
   nudges,
@@ -12,19 +11,11 @@ import {
   usualWishes,
 } from '../../../core/index.ts'
 import { at, given, london } from '../../support/given.ts'
-import { lab, longGallery, mL, moveIn } from '../../support/givenLab.ts'
+import { lab, longGallery, mL } from '../../support/givenLab.ts'
+import { equipmentOf } from '../../support/givenSeeding.ts'
 
 const run = 'run1' as RunId
-const equipment: EquipmentDescribed = {
-  kind: 'equipmentDescribed',
-  at: moveIn,
-  tank: longGallery,
-  devices: [
-    { key: 'return', device: 'return', stops: true },
-    { key: 'skimmer', device: 'skimmer', stops: true },
-  ],
-  places: [{ place: 'display', mayBeLit: false }],
-}
+const equipment = equipmentOf(['return', 'skimmer'], [{ place: 'display', mayBeLit: false }])
 const night = () => {
   const book = given(lab, equipment)
   book.does((world) =>

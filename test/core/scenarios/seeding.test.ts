@@ -3,7 +3,6 @@ import { expect, test } from 'vitest'
 import {
   balanceOf,
   bottlesNeeded,
-  type EquipmentDescribed,
   gaps,
   hoursOff,
   microlitres,
@@ -25,25 +24,10 @@ import {
 } from '../../../core/index.ts'
 import { at, type Book, done, given, refusalOf } from '../../support/given.ts'
 import { lab, longGallery, mL, moveIn, tankOf, usGal } from '../../support/givenLab.ts'
+import { equipmentOf } from '../../support/givenSeeding.ts'
 
 const run = 'run1' as RunId
-const equipment: EquipmentDescribed = {
-  kind: 'equipmentDescribed',
-  at: moveIn,
-  tank: longGallery,
-  devices: [
-    { key: 'topOff', device: 'topOff', stops: true },
-    { key: 'skimmer', device: 'skimmer', stops: true },
-    { key: 'uv', device: 'uv', stops: true },
-    { key: 'return', device: 'return', stops: true },
-    { key: 'wave', device: 'wave', stops: false },
-    { key: 'sumpHeater', device: 'sumpHeater', stops: true },
-  ],
-  places: [
-    { place: 'display', mayBeLit: false },
-    { place: 'refugium', mayBeLit: true },
-  ],
-}
+const equipment = equipmentOf(['topOff', 'skimmer', 'uv', 'return', 'wave', 'sumpHeater'])
 const tuesday = '2027-06-15'
 const asked: SeedingAsked = {
   run,

@@ -1,25 +1,11 @@
 /** Whatever runs on a tank: what is switched off is switched on again, in an order that is safe. */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { type DeviceSort, moment, readStep, type SeedingStep, stepsOf, type WaterPlace } from '../../../core/index.ts'
+import { deviceSorts, moment, readStep, type SeedingStep, stepsOf, type WaterPlace } from '../../../core/index.ts'
 import { holds, tally } from '../../fixtures/laws.ts'
 
-const sorts: readonly DeviceSort[] = [
-  'topOff',
-  'dosingPump',
-  'reactor',
-  'feeder',
-  'controller',
-  'sock',
-  'skimmer',
-  'uv',
-  'ozone',
-  'return',
-  'wave',
-  'sumpHeater',
-]
 const devices = fc
-  .array(fc.record({ device: fc.constantFrom(...sorts), stops: fc.boolean() }), { maxLength: 12 })
+  .array(fc.record({ device: fc.constantFrom(...deviceSorts), stops: fc.boolean() }), { maxLength: 12 })
   .map((all) => all.map((each, i) => ({ ...each, key: `${each.device}-${i}` })))
 const into = fc.constantFrom<WaterPlace>('display', 'sump', 'refugium')
 const places = fc.uniqueArray(fc.record({ place: into, mayBeLit: fc.boolean() }), { selector: ({ place }) => place })
