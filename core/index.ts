@@ -114,6 +114,18 @@ export * from './watch/counts.ts'
 export * from './watch/facts.ts'
 export * from './watch/key.ts'
 export * from './watch/keyTable.ts'
+export * from './watch/photoGroups.ts'
+export {
+  keepPhoto,
+  mostPhotoBytes,
+  type PhotoAsked,
+  type PhotoNoted,
+  type PhotoRefusal,
+  photosOf,
+  picturesTold,
+  type SayRefusal,
+  sayOfPhoto,
+} from './watch/photos.ts'
 export { type Confidence, type CountRange, poissonRange } from './watch/poisson.ts'
 export * from './watch/requests.ts'
 export * from './watch/series.ts'
