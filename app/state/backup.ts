@@ -10,7 +10,7 @@ import {
   wallDay,
 } from '../../core/index.ts'
 import { version } from '../../package.json'
-import type { FileTooLarge, FileUnreadable, NotHandedOver } from '../storage/backupRefusals.ts'
+import type { FileTooLarge, FileUnreadable, NotHandedOver, ZipBroken } from '../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
 import type { Imported, ImportStopped, Progress } from '../storage/importing.ts'
 import { now } from './clock.ts'
@@ -18,20 +18,32 @@ import { renewDevice, setMatter, thisDevice } from './device.ts'
 import { type HandedOver, handOver } from './handOver.ts'
 import { loadPart } from './leave.ts'
 import { phoneZone } from './phoneZone.ts'
+import { type PicturesInFile, picturesInFile, picturesOfBook, zipWithPictures } from './photoBackup.ts'
 import { takeIn, wholeBook } from './store.ts'
+import { type Listed, listZip, looksZipped, unzip } from './zip.ts'
 
 const codec = () => loadPart(() => import('../storage/codec.ts'))
 
-/** Plain text by name and type: phones share texts, and refuse what they have not heard of. */
-export const makeBackup = async (): Promise<Result<File, StorageRefusal>> => {
+/**
+ * Plain text by name and type: phones share texts, and refuse what they have not heard of. With its pictures it is a zip,
+ * and the same text lies in that.
+ */
+export const makeBackup = async (withPictures = false): Promise<Result<File, StorageRefusal>> => {
   const device = await thisDevice()
   if (!device.ok) return device
   const { exportLedger } = await codec()
   const book = await wholeBook()
   if (!book.ok) return book
+  const pictures = await picturesOfBook()
+  if (!pictures.ok) return pictures
+  const { told, here } = pictures.value
   const at = now()
-  const text = exportLedger(book.value, { at, device: device.value, version })
-  return ok(new File([text], `smallhours-${wallDay(at, phoneZone())}.txt`, { type: 'text/plain' }))
+  const beside = told > 0 ? { told, inside: withPictures ? here.length : 0 } : undefined
+  const text = exportLedger(book.value, { at, device: device.value, version }, beside)
+  const name = `smallhours-${wallDay(at, phoneZone())}`
+  if (!withPictures) return ok(new File([text], `${name}.txt`, { type: 'text/plain' }))
+  const zip = await zipWithPictures({ name: `${name}.txt`, text }, here)
+  return zip.ok ? ok(new File([zip.value], `${name}.zip`, { type: zip.value.type })) : zip
 }
 
 /** Only once it has left is the backup's date noted. */
@@ -50,31 +62,61 @@ export type BackupPreview = {
   readonly clashes: readonly { readonly ours: Held; readonly theirs: Held }[]
   /** This phone holds nothing: it looks like a restore. */
   readonly restores: boolean
+  readonly pictures: PicturesInFile
+  /** Where those are. */
+  readonly source: Blob
 }
 
 /** Twenty years of a busy household are a tenth of this. */
 const mostBytes = 128 * 1024 * 1024
+/** Over a thousand photos. A zip is held in memory while it is read. */
+const mostZipped = 512 * 1024 * 1024
 
 /** Reads and compares; nothing is written. */
 export const previewBackup = async (
   file: File,
-): Promise<Result<BackupPreview, ImportRefusal | FileTooLarge | FileUnreadable | StorageRefusal>> => {
-  if (file.size > mostBytes) return refuse({ why: 'fileTooLarge', bytes: file.size, most: mostBytes })
-  let text: string
-  try {
-    text = await file.text()
-  } catch {
-    // The card was pulled, or the cloud drive is offline.
-    return refuse({ why: 'fileUnreadable' })
-  }
+): Promise<Result<BackupPreview, ImportRefusal | FileTooLarge | FileUnreadable | ZipBroken | StorageRefusal>> => {
+  const opened = await openFile(file)
+  if (!opened.ok) return opened
   const { readLedgerFile } = await codec()
-  const read = readLedgerFile(text)
+  const read = readLedgerFile(opened.value.text)
   if (!read.ok) return read
   // Without it every entry would be new, and a full phone would look empty.
   const ours = await wholeBook()
   if (!ours.ok) return ours
   const { added, already, clashes } = union(ours.value, read.value.entries)
-  return ok({ file: read.value, added, already, clashes, restores: ours.value.length === 0 })
+  const pictures = await picturesInFile(read.value.entries, opened.value.listed)
+  if (!pictures.ok) return pictures
+  const restores = ours.value.length === 0
+  return ok({ file: read.value, added, already, clashes, restores, pictures: pictures.value, source: file })
+}
+
+type Opened = { readonly text: string; readonly listed: readonly Listed[] }
+
+const openFile = async (
+  file: File,
+): Promise<Result<Opened, ImportRefusal | FileTooLarge | FileUnreadable | ZipBroken>> => {
+  try {
+    if (await looksZipped(file)) return await openZip(file)
+    if (file.size > mostBytes) return refuse({ why: 'fileTooLarge', bytes: file.size, most: mostBytes })
+    return ok({ text: await file.text(), listed: [] })
+  } catch {
+    // The card was pulled, or the cloud drive is offline.
+    return refuse({ why: 'fileUnreadable' })
+  }
+}
+
+/** The book is the one text in it. */
+const openZip = async (file: File): Promise<Result<Opened, ImportRefusal | FileTooLarge | ZipBroken>> => {
+  if (file.size > mostZipped) return refuse({ why: 'fileTooLarge', bytes: file.size, most: mostZipped })
+  const bytes = new Uint8Array(await file.arrayBuffer())
+  const listed = listZip(bytes)
+  if (!listed.ok) return listed
+  const book = listed.value.find(({ name }) => /^[^/]+\.txt$/.test(name))
+  if (!book) return refuse({ why: 'notALedger' })
+  if (book.size > mostBytes) return refuse({ why: 'fileTooLarge', bytes: book.size, most: mostBytes })
+  const text = unzip(bytes, [book.name]).get(book.name)
+  return text ? ok({ text: new TextDecoder().decode(text), listed: listed.value }) : refuse({ why: 'zipBroken' })
 }
 
 /** The book of an empty phone came from a file: that file is its backup, and who wrote it may be this very phone. */

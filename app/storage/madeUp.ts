@@ -1,13 +1,18 @@
-/** The made-up household lies in two databases of its own, which the worker never opens. Leaving it deletes both. */
+/** The made-up household lies in databases of its own, which the worker never opens. Leaving it deletes them all. */
 import { deleteDB } from 'idb'
 import { deviceName } from './device.ts'
+import { photosName } from './photosName.ts'
 import { ledgerName } from './schema.ts'
 
-/** Where a household's book and this phone's own matters are kept. */
-export type Databases = { readonly ledger: string; readonly device: string }
+/** Where a household's book, its pictures and this phone's own matters are kept. */
+export type Databases = { readonly ledger: string; readonly device: string; readonly photos: string }
 
-export const real: Databases = { ledger: ledgerName, device: deviceName }
-export const madeUp: Databases = { ledger: `${ledgerName}-madeup`, device: `${ledgerName}-madeup-device` }
+export const real: Databases = { ledger: ledgerName, device: deviceName, photos: photosName }
+export const madeUp: Databases = {
+  ledger: `${ledgerName}-madeup`,
+  device: `${ledgerName}-madeup-device`,
+  photos: `${ledgerName}-madeup-photos`,
+}
 /** What follows the address of a tab in it. It is there for the worker, which cannot see what else marks a tab. */
 export const madeUpAddress = '?made-up'
 
@@ -15,10 +20,10 @@ export const madeUpAddress = '?made-up'
 export const madeUpIsThere = async (): Promise<boolean> => {
   if (!('databases' in indexedDB)) return true
   const all = await indexedDB.databases()
-  return all.some(({ name }) => name === madeUp.ledger || name === madeUp.device)
+  return all.some(({ name }) => Object.values<string | undefined>(madeUp).includes(name))
 }
 
-/** Done when both are gone. A connection still open somewhere is told to make way. */
+/** Done when all are gone. A connection still open somewhere is told to make way. */
 export const deleteMadeUp = async (): Promise<void> => {
-  await Promise.all([deleteDB(madeUp.ledger), deleteDB(madeUp.device)])
+  await Promise.all(Object.values(madeUp).map((name) => deleteDB(name)))
 }

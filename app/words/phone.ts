@@ -63,7 +63,7 @@ export const unreadText = (count: number): string =>
 
 /** "This file holds 1,204 entries, written on 3 March by another phone. 14 are new here, 1,190 are here already." */
 export const previewText = (
-  { file, added, already, clashes }: BackupPreview,
+  { file, added, already, clashes }: Pick<BackupPreview, 'file' | 'added' | 'already' | 'clashes'>,
   phones: Phones,
   { today, zone }: Reading,
 ): string => {
@@ -101,7 +101,7 @@ export const takenInText = ({ added, already, clashes }: Imported): string => {
 export const privacyText =
   'What you note stays on this phone. Nothing is sent anywhere, nobody counts your visits, and there is no account. It leaves only as a backup file you save yourself.'
 export const licencesText =
-  'Smallhours is free under the MIT licence. Built on React, date-fns, valibot and Workbox (MIT licence), idb (ISC licence) and wouter (Unlicense).'
+  'Smallhours is free under the MIT licence. Built on React, date-fns, valibot, fflate and Workbox (MIT licence), idb (ISC licence) and wouter (Unlicense).'
 export const careText = 'Smallhours keeps a diary; it does not give veterinary or medical advice.'
 
 /** What stands in the way of the book as a whole; undefined while all is well. */

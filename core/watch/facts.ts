@@ -73,7 +73,7 @@ export type PhotoOf =
   | { readonly tank: TankId }
   | { readonly parcel: ParcelId }
   | { readonly run: RunId }
-  /** A count, a kind seen, a pour: the entry that tells of it. */
+  /** A count, a kind seen, a pour, a bottle: the entry that tells of it. */
   | { readonly entry: Stamp }
 /** The entry first, the picture itself beside the ledger: it may be missing, and the entry still says that there was one. */
 export type PhotoKept = {

@@ -2,7 +2,8 @@
 import type { PhotoId } from '../basis/ids.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
 import type { Moment } from '../basis/zones.ts'
-import type { EntryStruckOut } from '../ledger/entry.ts'
+import type { AnyFact, EntryStruckOut } from '../ledger/entry.ts'
+import type { History } from '../ledger/history.ts'
 import { clockGrace } from '../ledger/snapshot.ts'
 import type { Stamp } from '../ledger/stamp.ts'
 import type { SeedingState } from '../seeding/state.ts'
@@ -11,6 +12,8 @@ import type { PhotoKept, PhotoOf } from './facts.ts'
 import type { WatchState } from './state.ts'
 
 export type PhotoNoted = WatchState['photos'][number]
+/** What has to be known to say of what a photo may be: of a tank, a parcel, a night, or of whatever an entry tells. */
+export type PhotoBook = WatchState & SeedingState & TankState & { readonly history: History<AnyFact> }
 export type PhotoAsked = Pick<PhotoKept, 'at' | 'photo' | 'of' | 'type' | 'bytes'> & { readonly words?: string }
 
 /** A line or two under a picture. Our own judgement. */
@@ -32,7 +35,7 @@ export type PhotoRefusal =
  * too many bytes, and the same picture of the same thing once more.
  */
 export const keepPhoto = (
-  state: WatchState & SeedingState & TankState,
+  state: PhotoBook,
   { at, photo, of, type, bytes, words = '' }: PhotoAsked,
   now: Moment,
 ): Result<readonly [PhotoKept], PhotoRefusal> => {
@@ -72,13 +75,12 @@ export const sayOfPhoto = (
   ])
 }
 
-const isThere = (state: WatchState & SeedingState & TankState, of: PhotoOf, now: Moment): boolean => {
+const isThere = (state: PhotoBook, of: PhotoOf, now: Moment): boolean => {
   if ('tank' in of) return tankKept(state, of.tank, now) !== undefined
   if ('parcel' in of) return state.parcels.has(of.parcel)
   if ('run' in of) return state.runs.has(of.run)
-  return [...state.watched.values()].some(({ poured, counted, seen }) =>
-    [poured, counted, seen].some((all) => all.some(({ entry }) => entry === of.entry)),
-  )
+  const { all, struck } = state.history
+  return !struck.has(of.entry) && all.some(({ id }) => id === of.entry)
 }
 
 /** Those of one thing, in the order they were taken. */

@@ -4,6 +4,7 @@ import type { TankId } from '../basis/ids.ts'
 import { type Moment, wallDay } from '../basis/zones.ts'
 import type { DosingState } from '../dosing/state.ts'
 import { clockGrace } from '../ledger/snapshot.ts'
+import type { Stamp } from '../ledger/stamp.ts'
 import type { Animals } from '../seeding/facts.ts'
 import { planOfRun, type SeedingState } from '../seeding/state.ts'
 import { nightOf, type TankState, tankAt } from '../tank/state.ts'
@@ -39,15 +40,18 @@ export type KindKnown = {
   readonly form: string
   readonly first: KindSeen
   readonly last: KindSeen
+  /** Tells of the last. */
+  readonly entry: Stamp
   readonly times: number
 }
 /** Each kind that was recognised, by when it was first seen. What stayed unsure is none. */
 export const kindsSeen = (state: WatchState, tank: TankId): readonly KindKnown[] => {
   const kinds = new Map<string, KindKnown>()
-  for (const { fact } of watchedOf(state, tank).seen) {
+  for (const { entry, fact } of watchedOf(state, tank).seen) {
     if (fact.form === undefined) continue
     const known = kinds.get(fact.form)
-    kinds.set(fact.form, { form: fact.form, first: known?.first ?? fact, last: fact, times: (known?.times ?? 0) + 1 })
+    const times = (known?.times ?? 0) + 1
+    kinds.set(fact.form, { form: fact.form, first: known?.first ?? fact, last: fact, entry, times })
   }
   return [...kinds.values()]
 }

@@ -11,6 +11,8 @@ import { decodeEntry } from './codec.ts'
 import { encodeEntry, type Held, isUnread } from './held.ts'
 
 export type FileHeader = { readonly at: Moment; readonly device: DeviceId; readonly version: string }
+/** For whoever opens the file: how many pictures its entries tell of, and how many of them travel beside it. */
+export type PicturesBeside = { readonly told: number; readonly inside: number }
 export type LedgerFile = {
   readonly header: FileHeader
   readonly entries: readonly Held[]
@@ -26,9 +28,13 @@ const mostCharacters = 128 * 1024 * 1024
 const longestLine = 4 * 1024 * 1024
 
 /** A header line, then one entry a line in the order of their stamps. */
-export const exportLedger = (entries: readonly Held[], { at, device, version }: FileHeader): string => {
+export const exportLedger = (
+  entries: readonly Held[],
+  { at, device, version }: FileHeader,
+  photos?: PicturesBeside,
+): string => {
   const sorted = [...entries].sort((a, b) => (a.id < b.id ? -1 : 1))
-  const header = { file, format, at, device, version, entries: sorted.length }
+  const header = { file, format, at, device, version, entries: sorted.length, ...(photos ? { photos } : {}) }
   return [header, ...sorted.map(encodeEntry)].map((line) => `${JSON.stringify(line)}\n`).join('')
 }
 

@@ -4,7 +4,7 @@ import { Choice } from '../../parts/Choice.tsx'
 import { CountField } from '../../parts/CountField.tsx'
 import { DayField } from '../../parts/DayField.tsx'
 import { Field } from '../../parts/Field.tsx'
-import { MonthField } from '../../parts/MonthField.tsx'
+import { ListField } from '../../parts/ListField.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { UnitNumberField } from '../../parts/UnitNumberField.tsx'
@@ -130,9 +130,9 @@ const PortionsPart = ({ fields, change, error, today }: PartProps & { readonly t
       onChange={(each) => change({ each })}
       error={error('each')}
     />
-    <MonthField
+    <ListField
       label="Frozen about when?"
-      months={monthsBack(today, monthsOffered)}
+      options={monthsBack(today, monthsOffered)}
       value={fields.month}
       onChange={(month) => change({ month })}
       echo="Taken as the first of the month, the earliest it can be."

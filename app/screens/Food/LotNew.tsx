@@ -6,7 +6,7 @@ import { CountField } from '../../parts/CountField.tsx'
 import { DayField } from '../../parts/DayField.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { Form } from '../../parts/Form.tsx'
-import { MonthField } from '../../parts/MonthField.tsx'
+import { ListField } from '../../parts/ListField.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { useDraft } from '../../state/useDraft.ts'
@@ -77,9 +77,9 @@ export const LotNew = () => {
           onChange={(when) => change({ when })}
         />
         {fields.when === 'month' ? (
-          <MonthField
+          <ListField
             label="In which month?"
-            months={monthsBack(today, monthsOffered)}
+            options={monthsBack(today, monthsOffered)}
             none="Choose a month"
             value={fields.month}
             onChange={(month) => change({ month })}

@@ -1,6 +1,6 @@
 /** One spot, counted in one way: what the last count says, the picture, and every count in words. */
 import { useState } from 'react'
-import { type CountPoint, type CountSeries, type Day, wallDay } from '../../../core/index.ts'
+import { type CountPoint, type CountSeries, type Day, type PhotoNoted, wallDay } from '../../../core/index.ts'
 import { LinkButton } from '../../parts/Actions.tsx'
 import { Line, Lines } from '../../parts/Lines.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
@@ -15,6 +15,7 @@ import {
   seriesTitle,
 } from '../../words/life.ts'
 import { CrossOut } from '../Diary/CrossOut.tsx'
+import { PhotosOf } from '../Photos/PhotosOf.tsx'
 import type { Reading } from '../useReading.ts'
 import { CountChart } from './CountChart.tsx'
 
@@ -22,10 +23,11 @@ type CountsProps = {
   readonly series: CountSeries
   readonly pours: readonly Day[]
   readonly feedings: readonly Day[]
+  readonly photos: readonly PhotoNoted[]
   readonly reading: Reading
 }
 
-export const Counts = ({ series, pours, feedings, reading }: CountsProps) => (
+export const Counts = ({ series, pours, feedings, photos, reading }: CountsProps) => (
   <Section title={seriesTitle(series)}>
     <p>{densityWords(series.last.density, series.per)}</p>
     {series.last.density.is === 'about' && series.last.density.clumped && <p>{clumpedWords}</p>}
@@ -35,7 +37,13 @@ export const Counts = ({ series, pours, feedings, reading }: CountsProps) => (
     <MoreExact label={everyCount(series.points.length)} of={seriesTitle(series)}>
       <Lines>
         {series.points.toReversed().map((point) => (
-          <CountLine key={point.entry} point={point} per={series.per} reading={reading} />
+          <CountLine
+            key={point.entry}
+            point={point}
+            per={series.per}
+            photos={photos.filter(({ fact }) => 'entry' in fact.of && fact.of.entry === point.entry)}
+            reading={reading}
+          />
         ))}
       </Lines>
     </MoreExact>
@@ -45,9 +53,10 @@ export const Counts = ({ series, pours, feedings, reading }: CountsProps) => (
 type CountLineProps = {
   readonly point: CountPoint
   readonly per: CountSeries['per']
+  readonly photos: readonly PhotoNoted[]
   readonly reading: Reading
 }
-const CountLine = ({ point, per, reading }: CountLineProps) => {
+const CountLine = ({ point, per, photos, reading }: CountLineProps) => {
   const [crossing, setCrossing] = useState(false)
   const { fact, entry } = point
   const when = momentWords(fact, wallDay(fact.at, reading.zone), reading)
@@ -58,9 +67,12 @@ const CountLine = ({ point, per, reading }: CountLineProps) => {
         crossing ? (
           <CrossOut entry={{ id: entry, fact }} reading={reading} onClose={() => setCrossing(false)} />
         ) : (
-          <LinkButton onAct={() => setCrossing(true)}>
-            Cross out<span className="for-ears">: {when}</span>
-          </LinkButton>
+          <>
+            <PhotosOf of={{ entry }} photos={photos} about={when} reading={reading} />
+            <LinkButton onAct={() => setCrossing(true)}>
+              Cross out<span className="for-ears">: {when}</span>
+            </LinkButton>
+          </>
         )
       }
     >

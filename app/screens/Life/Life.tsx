@@ -1,11 +1,16 @@
 /** The small life of one tank: since when, how many, which kinds, and then what. */
 import {
+  type CountSeries,
   countSeries,
   feedingsSince,
   kindsSeen,
+  type PhotoGroup,
+  type PhotoKept,
+  photosOfTank,
   podEaters,
   poursOf,
   reseedNow,
+  type Stamp,
   sinceThePour,
   type TankDescribed,
 } from '../../../core/index.ts'
@@ -15,7 +20,10 @@ import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { dayWords } from '../../words/dates.ts'
 import { answerWithoutPour, podEatersWords, pourWords, reseedWords, sinceWords } from '../../words/life.ts'
+import { photosWords } from '../../words/photos.ts'
 import { SaidAndUndo } from '../Food/SaidAndUndo.tsx'
+import { AddPhoto } from '../Photos/AddPhoto.tsx'
+import { PhotosOf } from '../Photos/PhotosOf.tsx'
 import { Counts } from './Counts.tsx'
 import { Kinds } from './Kinds.tsx'
 import type { Kept } from './rooms.tsx'
@@ -32,6 +40,8 @@ export const Life = ({ tank, kept, onUndone }: LifeProps) => {
   const { world, now, today } = reading
   const id = tank.tank
   const series = countSeries(world, id)
+  const groups = photosOfTank(world, id, now)
+  const photos = groups.flatMap((group) => group.photos)
   const kinds = kindsSeen(world, id)
   const pours = poursOf(world, id, now)
   const since = sinceThePour(world, id, now)
@@ -39,6 +49,7 @@ export const Life = ({ tank, kept, onUndone }: LifeProps) => {
   const [first] = begin.toSorted()
   const feedings = first ? feedingsSince(world, id, first) : []
   const counted = series.reduce((sum, { points }) => sum + points.length, 0)
+  const about = kept?.written.find(({ fact }) => fact.kind === 'smallLifeCounted' || fact.kind === 'kindSeen')
   const to = (where: string) => `#/water/${id}/life/${where}`
   return (
     <Page
@@ -54,6 +65,15 @@ export const Life = ({ tank, kept, onUndone }: LifeProps) => {
           reading={reading}
           onUndone={onUndone}
         />
+        {about && (
+          <AddPhoto
+            key={about.id}
+            of={{ entry: about.id }}
+            like={likeOf(groups, about.id, series)}
+            label="A photo of it"
+            reading={reading}
+          />
+        )}
       </div>
       <Actions>
         <ButtonLink href={to('torch')}>Count by torch</ButtonLink>
@@ -73,12 +93,13 @@ export const Life = ({ tank, kept, onUndone }: LifeProps) => {
           series={each}
           pours={pours.map(({ night }) => night)}
           feedings={feedings}
+          photos={photos}
           reading={reading}
         />
       ))}
       {kinds.length > 0 && (
         <Section title="Kinds seen">
-          <Kinds kinds={kinds} reading={reading} />
+          <Kinds kinds={kinds} photos={groups} reading={reading} addTo />
         </Section>
       )}
       <Section title="Then what">
@@ -102,7 +123,15 @@ export const Life = ({ tank, kept, onUndone }: LifeProps) => {
           </Lines>
         </Section>
       )}
-      {counted + kinds.length + pours.length > 0 && (
+      <Section title="Photos">
+        {photos.length > 0 && (
+          <p>
+            <a href={to('photos')}>{`All ${photosWords(photos.length)}, and two side by side`}</a>
+          </p>
+        )}
+        <PhotosOf of={{ tank: id }} about={tank.name} reading={reading} />
+      </Section>
+      {counted + kinds.length + pours.length + photos.length > 0 && (
         <Actions>
           <ButtonLink kind="quiet" href={to('page')}>
             All of it on one page
@@ -111,4 +140,11 @@ export const Life = ({ tank, kept, onUndone }: LifeProps) => {
       )}
     </Page>
   )
+}
+
+/** The last photo of the same spot, the same pane held in the same frame. */
+const likeOf = (groups: readonly PhotoGroup[], entry: Stamp, series: readonly CountSeries[]): PhotoKept | undefined => {
+  const spot = series.find(({ points }) => points.some((point) => point.entry === entry))
+  const group = groups.find((each) => each.shows === 'spot' && each.series.key === spot?.key)
+  return group?.photos.findLast(({ fact }) => !('entry' in fact.of && fact.of.entry === entry))?.fact
 }

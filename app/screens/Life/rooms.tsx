@@ -11,6 +11,7 @@ import { CountForm } from './CountForm.tsx'
 import { KeyWalk } from './KeyWalk.tsx'
 import { Life } from './Life.tsx'
 import { LifePage } from './LifePage.tsx'
+import { LifePhotos } from './LifePhotos.tsx'
 import { TorchCount } from './TorchCount.tsx'
 
 export type Kept = { readonly says: string; readonly written: readonly Entry<Fact>[] }
@@ -47,6 +48,9 @@ export const LifeRoutes = ({ tank: id }: { readonly tank: TankId }) => {
       </Route>
       <Route path="/water/:tank/life/key">
         <KeyWalk tank={tank} onKept={onKept} />
+      </Route>
+      <Route path="/water/:tank/life/photos">
+        <LifePhotos tank={tank} />
       </Route>
       <Route path="/water/:tank/life/page">
         <LifePage tank={tank} />

@@ -8,6 +8,7 @@ import { Form } from '../../parts/Form.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { useDraft } from '../../state/useDraft.ts'
 import { dayEcho, dayInFull } from '../../words/dates.ts'
+import { PhotosOf } from '../Photos/PhotosOf.tsx'
 import type { OfTank } from './ofTank.ts'
 import { placed, useSeeding } from './useSeeding.ts'
 import { WholeForm } from './WholeForm.tsx'
@@ -18,6 +19,7 @@ export const AfterPour = (props: AfterPourProps) => (
   <>
     <MoreExact label="A look with the torch">
       <TorchPeek {...props} />
+      <PhotosOf of={{ run: props.run.run.id }} about="after the pour" open reading={props.reading} />
     </MoreExact>
     <MoreExact label="A letter to yourself">
       <Letter {...props} />

@@ -10,6 +10,7 @@ import { list } from '../../words/list.ts'
 import { capital, millilitres, plural } from '../../words/numbers.ts'
 import { claimWords, lookedOptions, pourNightHint, pourNightWords } from '../../words/seeding.ts'
 import { animalWords } from '../../words/seedingEntries.ts'
+import { PhotosOf } from '../Photos/PhotosOf.tsx'
 import type { OfTank } from './ofTank.ts'
 import { placed, useSeeding } from './useSeeding.ts'
 import { WholeForm } from './WholeForm.tsx'
@@ -52,6 +53,12 @@ export const Parcel = ({ parcel, tank, reading }: OfTank & { readonly parcel: Li
         </p>
       )}
       <WholeForm act={act} />
+      <PhotosOf
+        of={{ parcel: parcel.parcel }}
+        about="the box, the label, a bottle against the light"
+        hint="The box, the label, and a bottle against the light: with the time beside them they help a claim."
+        reading={reading}
+      />
       {parcel.looked !== 'lively' && (
         <MoreExact label="Look again, once they are warm">
           <Actions>

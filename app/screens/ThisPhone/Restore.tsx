@@ -1,14 +1,13 @@
 /** A backup or another phone's book comes in: looked through first, then all of it or none. */
-import './restore.css'
 import { Actions, Button } from '../../parts/Actions.tsx'
-import { Labelled } from '../../parts/Labelled.tsx'
+import { FileField } from '../../parts/FileField.tsx'
 import { Loading } from '../../parts/Loading.tsx'
 import { Notice } from '../../parts/Notice.tsx'
 import { Progress } from '../../parts/Progress.tsx'
 import type { BackupPreview } from '../../state/backup.ts'
 import { number } from '../../words/numbers.ts'
 import { previewText, takenInText } from '../../words/phone.ts'
-import { refusalText } from '../../words/refusals.ts'
+import { photosWords, picturesInFileText, picturesTakenText, restoreRefusal } from '../../words/photos.ts'
 import { usePhones } from '../usePhones.ts'
 import { useReading } from '../useReading.ts'
 import { Clashes } from './Clashes.tsx'
@@ -20,26 +19,13 @@ export const Restore = () => {
   return (
     <>
       {state.is !== 'takingIn' && (
-        <Labelled
+        <FileField
           label="A backup file to take in"
           hint="From this phone or another. You see what it would bring before anything is written."
-          error={state.is === 'refused' ? refusalText(state.refusal, reading) : undefined}
-        >
-          {(wires) => (
-            <input
-              {...wires}
-              className="file-input"
-              type="file"
-              accept=".txt,.jsonl,text/plain"
-              onChange={({ target }) => {
-                const file = target.files?.[0]
-                // Emptied, so that the same file may be chosen again once it is mended.
-                target.value = ''
-                if (file) void choose(file)
-              }}
-            />
-          )}
-        </Labelled>
+          accept=".txt,.jsonl,.zip,text/plain,application/zip"
+          error={state.is === 'refused' ? restoreRefusal(state.refusal, reading) : undefined}
+          onFiles={([file]) => file && void choose(file)}
+        />
       )}
       {state.is === 'reading' && <Loading says={`Looking through ${state.name} …`} />}
       {state.is === 'preview' && (
@@ -48,7 +34,7 @@ export const Restore = () => {
       {state.is === 'takingIn' && (
         <>
           <Progress
-            label="Taking it in"
+            label={state.what === 'photos' ? 'Taking in the photos' : 'Taking it in'}
             done={state.progress.done}
             of={state.progress.of}
             says={`${number(state.progress.done)} of ${number(state.progress.of)}`}
@@ -62,7 +48,10 @@ export const Restore = () => {
       )}
       {state.is === 'done' && (
         <>
-          <output>{takenInText(state.imported)}</output>
+          <output>
+            {takenInText(state.imported)}
+            {state.pictures && ` ${picturesTakenText(state.pictures)}`}
+          </output>
           {reading.world.oddities.length > 0 && (
             <p>
               Something in the book wants a look now. <a href="#/diary">Look at it</a>
@@ -86,21 +75,30 @@ const Preview = ({ name, preview, onTakeIn, onLeave }: PreviewProps) => {
   const reading = useReading()
   const phones = usePhones(reading)
   const news = preview.added.length
+  const { missing } = preview.pictures
+  const photosToo = missing.length > 0 ? `, and ${photosWords(missing.length)}` : ''
   return (
     <Notice title={name}>
-      <p role="status">{previewText(preview, phones, reading)}</p>
+      <p role="status">
+        {previewText(preview, phones, reading)}
+        {picturesInFileText(preview.pictures) && ` ${picturesInFileText(preview.pictures)}`}
+      </p>
       <Clashes clashes={preview.clashes} reading={reading} />
       <Actions>
         {news > 0 && (
           <Button onAct={() => onTakeIn(preview)}>
             {news === 1 ? 'Take in the new one' : `Take in the ${number(news)} new ones`}
+            {photosToo}
           </Button>
         )}
         {news === 0 && preview.clashes.length > 0 && (
           <Button onAct={() => onTakeIn(preview)}>Take in what disagrees, to be asked about it</Button>
         )}
+        {news === 0 && preview.clashes.length === 0 && missing.length > 0 && (
+          <Button onAct={() => onTakeIn(preview)}>Take in {photosWords(missing.length)}</Button>
+        )}
         <Button kind="quiet" onAct={onLeave}>
-          {news > 0 || preview.clashes.length > 0 ? 'Leave it' : 'Good'}
+          {news > 0 || preview.clashes.length > 0 || missing.length > 0 ? 'Leave it' : 'Good'}
         </Button>
       </Actions>
     </Notice>

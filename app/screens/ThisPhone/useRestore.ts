@@ -2,17 +2,18 @@
 import { useRef, useState } from 'react'
 import type { ImportRefusal } from '../../../core/index.ts'
 import { afterRestore, type BackupPreview, importBackup, previewBackup } from '../../state/backup.ts'
-import type { FileTooLarge, FileUnreadable } from '../../storage/backupRefusals.ts'
+import { type PicturesTaken, takePicturesIn } from '../../state/photoBackup.ts'
+import type { FileTooLarge, FileUnreadable, ZipBroken } from '../../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../../storage/connection.ts'
 import type { Imported, ImportStopped, Progress } from '../../storage/importing.ts'
 
-export type RestoreRefusal = ImportRefusal | FileTooLarge | FileUnreadable | StorageRefusal | ImportStopped
+export type RestoreRefusal = ImportRefusal | FileTooLarge | FileUnreadable | ZipBroken | StorageRefusal | ImportStopped
 export type Restoring =
   | { readonly is: 'idle' }
   | { readonly is: 'reading'; readonly name: string }
   | { readonly is: 'preview'; readonly name: string; readonly preview: BackupPreview }
-  | { readonly is: 'takingIn'; readonly progress: Progress }
-  | { readonly is: 'done'; readonly imported: Imported }
+  | { readonly is: 'takingIn'; readonly what: 'entries' | 'photos'; readonly progress: Progress }
+  | { readonly is: 'done'; readonly imported: Imported; readonly pictures: PicturesTaken | undefined }
   | { readonly is: 'refused'; readonly refusal: RestoreRefusal }
 
 export const useRestore = () => {
@@ -33,15 +34,19 @@ export const useRestore = () => {
   const takeIn = async (preview: BackupPreview) => {
     const stop = new AbortController()
     stopping.current = stop
-    const show = (progress: Progress) => setState({ is: 'takingIn', progress })
-    show({ done: 0, of: preview.added.length })
-    const done = await importBackup(preview, show, stop.signal)
+    const show = (what: 'entries' | 'photos') => (progress: Progress) => setState({ is: 'takingIn', what, progress })
+    const entries = show('entries')
+    entries({ done: 0, of: preview.added.length })
+    const done = await importBackup(preview, entries, stop.signal)
     if (!done.ok) return setState({ is: 'refused', refusal: done.refusal })
     if (done.value.wasEmpty) {
       const renewed = await afterRestore(preview)
       if (!renewed.ok) return setState({ is: 'refused', refusal: renewed.refusal })
     }
-    setState({ is: 'done', imported: done.value })
+    const { missing } = preview.pictures
+    const pictures =
+      missing.length > 0 ? await takePicturesIn(preview.source, missing, show('photos'), stop.signal) : undefined
+    setState({ is: 'done', imported: done.value, pictures })
   }
   const leave = () => {
     turn.current += 1

@@ -16,7 +16,7 @@ import { Choice } from '../../../parts/Choice.tsx'
 import { CountField } from '../../../parts/CountField.tsx'
 import { Field } from '../../../parts/Field.tsx'
 import { Form } from '../../../parts/Form.tsx'
-import { MonthField } from '../../../parts/MonthField.tsx'
+import { ListField } from '../../../parts/ListField.tsx'
 import { NumberField } from '../../../parts/NumberField.tsx'
 import { Page } from '../../../parts/Page.tsx'
 import { Picks } from '../../../parts/Picks.tsx'
@@ -122,9 +122,9 @@ export const Unlabelled = () => {
           error={act.wrong('mayBe')}
         />
         {fields.mayBe.includes(other) && (
-          <MonthField
+          <ListField
             label="No older than"
-            months={monthsBack(today, monthsOffered)}
+            options={monthsBack(today, monthsOffered)}
             none="Choose a month"
             value={fields.month}
             onChange={(month) => change({ month })}

@@ -1,0 +1,28 @@
+/** One picture: by night in the red of the screen alone, unless she asks for its colours. */
+import './photos.css'
+import type { PhotoKept } from '../../../core/index.ts'
+import { photoSays } from '../../words/photos.ts'
+import type { Reading } from '../useReading.ts'
+import { usePicture } from './usePicture.ts'
+
+type PictureProps = {
+  readonly fact: PhotoKept
+  readonly reading: Pick<Reading, 'zone' | 'today'>
+  /** Cut to a square, so that several stand in rows. */
+  readonly square?: boolean
+  readonly inColours?: boolean
+}
+
+export const Picture = ({ fact, reading, square = false, inColours = false }: PictureProps) => {
+  const shown = usePicture(fact.photo)
+  return (
+    <span className="photo" data-square={square || undefined} data-colours={inColours || undefined}>
+      {shown.is === 'here' && <img src={shown.url} alt={photoSays(fact, reading)} />}
+      {shown.is === 'notHere' && (
+        <span className="photo-none">
+          Not on this phone<span className="for-ears">: {photoSays(fact, reading)}</span>
+        </span>
+      )}
+    </span>
+  )
+}

@@ -1,0 +1,143 @@
+/** The book and its pictures in one file, and the pictures of such a file taken in. */
+import {
+  type Held,
+  isUnread,
+  ok,
+  type PhotoId,
+  type PhotoKept,
+  picturesTold,
+  type Result,
+  refuse,
+  wallDay,
+} from '../../core/index.ts'
+import type { FileUnreadable } from '../storage/backupRefusals.ts'
+import type { StorageRefusal } from '../storage/connection.ts'
+import type { Progress } from '../storage/importing.ts'
+import type { Picture } from '../storage/photos.ts'
+import { phoneZone } from './phoneZone.ts'
+import { allPictures, keepPicture, pictureOf } from './photos.ts'
+import { pictureName } from './pictureName.ts'
+import { currentWorld } from './store.ts'
+import { type Inside, type Listed, unzip, zipOf } from './zip.ts'
+
+const endings = { 'image/jpeg': 'jpg', 'image/png': 'png', 'image/webp': 'webp' } as const
+const types = new Map(Object.entries(endings).map(([type, ending]) => [ending as string, type as PhotoKept['type']]))
+
+/** The day first, so that they lie in order on a desk. */
+const nameOf = ({ at, photo, type }: PhotoKept): string =>
+  `photos/${wallDay(at, phoneZone())}-${photo}.${endings[type]}`
+const named = (name: string): { readonly id: PhotoId; readonly type: PhotoKept['type'] } | undefined => {
+  const [, id, ending = ''] = /([0-9a-f]{32})\.(\w+)$/.exec(name) ?? []
+  const type = types.get(ending)
+  return id !== undefined && type ? { id: id as PhotoId, type } : undefined
+}
+
+/** How many of the pictures the book tells of are on this phone. */
+export const picturesOfBook = async (): Promise<
+  Result<{ readonly told: number; readonly here: readonly PhotoKept[]; readonly bytes: number }, StorageRefusal>
+> => {
+  const found = await allPictures()
+  if (!found.ok) return found
+  const there = new Set(found.value)
+  const each = new Map(currentWorld().photos.map(({ fact }) => [fact.photo, fact]))
+  const here = [...each.values()].filter(({ photo }) => there.has(photo))
+  return ok({ told: each.size, here, bytes: here.reduce((sum, { bytes }) => sum + bytes, 0) })
+}
+
+/** @param book the ledger as a text, and what to call it */
+export const zipWithPictures = async (
+  book: { readonly name: string; readonly text: string },
+  pictures: readonly PhotoKept[],
+): Promise<Result<Blob, StorageRefusal>> => {
+  let refusal: StorageRefusal | undefined
+  const inside = async function* (): AsyncIterable<Inside> {
+    yield { name: book.name, bytes: new TextEncoder().encode(book.text), squeeze: true }
+    for (const fact of pictures) {
+      const picture = await pictureOf(fact.photo)
+      if (!picture.ok) refusal = picture.refusal
+      else if (picture.value) yield { name: nameOf(fact), bytes: new Uint8Array(picture.value.bytes), squeeze: false }
+    }
+  }
+  const zip = await zipOf(inside())
+  return refusal ? refuse(refusal) : ok(zip)
+}
+
+export type PicturesInFile = {
+  /** Pictures that the entries in the file tell of. */
+  readonly told: number
+  /** Of these, how many are in the file. */
+  readonly inside: number
+  /** In the file, told of there or here, and not on this phone: by the names they have in the file. */
+  readonly missing: readonly string[]
+}
+export const noPictures: PicturesInFile = { told: 0, inside: 0, missing: [] }
+
+/** Nothing is unpacked. */
+export const picturesInFile = async (
+  entries: readonly Held[],
+  listed: readonly Listed[],
+): Promise<Result<PicturesInFile, StorageRefusal>> => {
+  const told = toldIn(entries)
+  const files = listed.flatMap(({ name }) => {
+    const it = named(name)
+    return it ? [{ name, id: it.id }] : []
+  })
+  if (told.size === 0 && files.length === 0) return ok(noPictures)
+  const found = await allPictures()
+  if (!found.ok) return found
+  const here = new Set(found.value)
+  const wanted = new Set([...told, ...picturesTold(currentWorld())])
+  return ok({
+    told: told.size,
+    inside: files.filter(({ id }) => told.has(id)).length,
+    missing: files.filter(({ id }) => wanted.has(id) && !here.has(id)).map(({ name }) => name),
+  })
+}
+
+const toldIn = (entries: readonly Held[]): ReadonlySet<PhotoId> => {
+  const facts = entries.flatMap((entry) => (isUnread(entry) ? [] : [entry]))
+  const struck = new Set(facts.flatMap(({ fact }) => (fact.kind === 'entryStruckOut' ? [fact.target] : [])))
+  return new Set(facts.flatMap(({ id, fact }) => (fact.kind === 'photoKept' && !struck.has(id) ? [fact.photo] : [])))
+}
+
+export type PicturesTaken = {
+  readonly kept: number
+  /** Not what their names say: changed on the way. */
+  readonly damaged: number
+  /** Why the rest did not come in. */
+  readonly stopped: StorageRefusal | FileUnreadable | undefined
+}
+
+/** After the entries that tell of them. One that is not what its name says is left out. */
+export const takePicturesIn = async (
+  file: Blob,
+  names: readonly string[],
+  tell: (progress: Progress) => void,
+  signal?: AbortSignal,
+): Promise<PicturesTaken> => {
+  let kept = 0
+  let damaged = 0
+  let bytes: Uint8Array
+  try {
+    bytes = new Uint8Array(await file.arrayBuffer())
+  } catch {
+    return { kept, damaged, stopped: { why: 'fileUnreadable' } }
+  }
+  for (const [done, name] of names.entries()) {
+    if (signal?.aborted) break
+    tell({ done, of: names.length })
+    const it = named(name)
+    const picture = it && asPicture(unzip(bytes, [name]).get(name), it.type)
+    if (!it || !picture || (await pictureName(picture.bytes)) !== it.id) {
+      damaged += 1
+      continue
+    }
+    const written = await keepPicture(it.id, picture)
+    if (!written.ok) return { kept, damaged, stopped: written.refusal }
+    kept += 1
+  }
+  return { kept, damaged, stopped: undefined }
+}
+
+const asPicture = (bytes: Uint8Array | undefined, type: PhotoKept['type']): Picture | undefined =>
+  bytes && { type, bytes: bytes.slice().buffer }
