@@ -217,6 +217,21 @@ const wasteIn = (world: World, inYear: (at: Moment) => boolean): readonly Waste[
     .sort((a, b) => b.portions - a.portions || b.liquid - a.liquid)
 }
 
+/** What was paid for the food that reached a tank since a night, and how many of those doses have no price. */
+export const foodCostSince = (
+  world: World,
+  accounts: Iterable<Account>,
+  tank: TankId,
+  since: Day,
+  here: Here,
+): Pick<TankYear, 'doses' | 'cost' | 'unpriced'> => {
+  const all = [...accounts]
+  const from = (night: Day): boolean => night >= since
+  const { doses } = givenIn(world, from).tanks.get(tank) ?? emptySum()
+  const cost = tankCosts(world, all, from, here).get(tank)
+  return { doses, cost: cost?.purse ?? new Map(), unpriced: Math.max(0, Math.round(doses - (cost?.priced ?? 0))) }
+}
+
 type TankCost = { readonly purse: Map<string, number>; priced: number }
 /** What was paid for the food that reached each tank, laid to its nights by the amount. */
 const tankCosts = (world: World, accounts: readonly Account[], inYear: (night: Day) => boolean, here: Here) => {

@@ -8,6 +8,7 @@ import { crossedOut, notedWhen } from '../../words/diary.ts'
 import { entryText } from '../../words/entries.ts'
 import { inShort } from '../../words/notes.ts'
 import type { Phones } from '../../words/phones.ts'
+import { Thumbs } from '../Photos/Thumbs.tsx'
 import { TooMuchLink } from '../TooMuchLink.tsx'
 import type { Reading } from '../useReading.ts'
 import { CrossOut } from './CrossOut.tsx'
@@ -41,6 +42,7 @@ const Entry = ({ line: { entry, struck }, reading, phones }: DiaryEntryProps) =>
             <>
               <EntryText text={text} />
               <TooMuchLink fact={fact} world={reading.world} />
+              {fact.kind === 'photoKept' && <Thumbs photos={[{ entry: entry.id, fact }]} reading={reading} />}
             </>
           )}
         </div>

@@ -9,6 +9,7 @@ import {
   keeping,
   keptIn,
   mostPerWell,
+  photosOfBottle,
   usableLiquid,
   usualWell,
   wouldMake,
@@ -19,6 +20,7 @@ import { freezingHeadline } from '../../words/food.ts'
 import { bottleName, keepingWords } from '../../words/names.ts'
 import { capital } from '../../words/numbers.ts'
 import { bottleDoubt } from '../../words/trouble.ts'
+import { PhotosOf } from '../Photos/PhotosOf.tsx'
 import { useReading } from '../useReading.ts'
 import { BottleActs } from './BottleActs.tsx'
 import { BottleCorrect } from './BottleCorrect.tsx'
@@ -78,6 +80,13 @@ export const BottleCard = ({ id }: { readonly id: BottleId }) => {
             {account && isClosed(account) ? 'Close the book on it' : 'Where it went so far'}
           </a>
         </p>
+        <PhotosOf
+          of={{ entry: bottle.entry }}
+          photos={photosOfBottle(world, id)}
+          about={bottleName(world, id, now)}
+          hint="Of its label: what was printed on it is asked again some day."
+          reading={reading}
+        />
         <BottleCorrect
           key={pricing}
           bottle={id}

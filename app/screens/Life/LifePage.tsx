@@ -1,9 +1,10 @@
-/** All of it on one page, to show or to print: pours, feedings, counts as they were taken, kinds. */
+/** All of it on one page, to show or to print: pours, feedings and their cost, counts as they were taken, kinds, photos. */
 import '../Food/paper/paper.css'
 import {
   countSeries,
   feedingsSince,
   kindsSeen,
+  photosOfTank,
   poursOf,
   sinceThePour,
   type TankDescribed,
@@ -12,12 +13,15 @@ import {
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { Facts } from '../../parts/Facts.tsx'
 import { Page } from '../../parts/Page.tsx'
+import { useDraft } from '../../state/useDraft.ts'
 import { clock, dayInFull } from '../../words/dates.ts'
 import { answerWithoutPour, densityShort, perWords, pourWords, seriesTitle, sinceWords } from '../../words/life.ts'
 import { list } from '../../words/list.ts'
-import { capital, number, plural } from '../../words/numbers.ts'
+import { capital, number } from '../../words/numbers.ts'
 import { CountChart } from './CountChart.tsx'
 import { Kinds } from './Kinds.tsx'
+import { PageFood } from './PageFood.tsx'
+import { ChoosePhotos, PagePhotos } from './PagePhotos.tsx'
 import { useTankReading } from './useTankReading.ts'
 
 export const LifePage = ({ tank }: { readonly tank: TankDescribed }) => {
@@ -25,6 +29,8 @@ export const LifePage = ({ tank }: { readonly tank: TankDescribed }) => {
   const { world, now, today } = reading
   const series = countSeries(world, tank.tank)
   const kinds = kindsSeen(world, tank.tank)
+  const groups = photosOfTank(world, tank.tank, now)
+  const { fields, change } = useDraft(`life/page/${tank.tank}`, { photos: null as readonly string[] | null })
   const pours = poursOf(world, tank.tank, now)
   const since = sinceThePour(world, tank.tank, now)
   const first = since?.first.night ?? series.flatMap(({ points }) => points.map(({ fact }) => fact.night)).toSorted()[0]
@@ -35,6 +41,14 @@ export const LifePage = ({ tank }: { readonly tank: TankDescribed }) => {
       <Actions>
         <Button onAct={() => window.print()}>Print</Button>
       </Actions>
+      {groups.length > 0 && (
+        <ChoosePhotos
+          groups={groups}
+          chosen={fields.photos}
+          reading={reading}
+          onChange={(photos) => change({ photos })}
+        />
+      )}
       <article className="paper life-page">
         <h2>{`The small life of ${tank.name}, ${dayInFull(today)}`}</h2>
         <p>{since ? sinceWords(since) : answerWithoutPour(counted, kinds.length)}</p>
@@ -48,12 +62,8 @@ export const LifePage = ({ tank }: { readonly tank: TankDescribed }) => {
             </ul>
           </>
         )}
-        {feedings.length > 0 && first && (
-          <>
-            <h3>Fed</h3>
-            <p>{`${plural(feedings.length, 'feeding', 'feedings')} since ${dayInFull(first)}, the last on ${dayInFull(feedings.at(-1) ?? first)}.`}</p>
-          </>
-        )}
+        <PagePhotos groups={groups} chosen={fields.photos} reading={reading} />
+        <PageFood tank={tank} reading={reading} since={first ?? today} feedings={feedings} />
         {series.map((each) => (
           <section key={each.key}>
             <h3>{seriesTitle(each)}</h3>
@@ -72,7 +82,7 @@ export const LifePage = ({ tank }: { readonly tank: TankDescribed }) => {
         {kinds.length > 0 && (
           <>
             <h3>Kinds seen</h3>
-            <Kinds kinds={kinds} reading={reading} />
+            <Kinds kinds={kinds} photos={groups} reading={reading} />
           </>
         )}
         <p className="life-quiet">

@@ -11,6 +11,7 @@ import { backupDueText, careText, holdsText, licencesText, privacyText, unreadTe
 import { LookRound } from '../LookRound.tsx'
 import { useReading } from '../useReading.ts'
 import { Keeping } from './Keeping.tsx'
+import { LeftOver } from './LeftOver.tsx'
 import { LookChoice } from './LookChoice.tsx'
 import { Newest } from './Newest.tsx'
 import { PhoneName } from './PhoneName.tsx'
@@ -50,6 +51,7 @@ export const ThisPhone = () => {
             {due && <p>{due}</p>}
             {held > 0 && <SaveBackup reading={reading} />}
             <Restore />
+            <LeftOver />
             <WroteIt reading={reading} />
           </Section>
           {unread.length > 0 && (

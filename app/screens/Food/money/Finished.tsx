@@ -1,5 +1,5 @@
 /** The shelf of finished bottles: what each fed, what fell on the floor, what a dose came to. */
-import { closing, doseCost, doseToFreeze } from '../../../../core/index.ts'
+import { closing, doseCost, doseToFreeze, photosOfBottle } from '../../../../core/index.ts'
 import { Empty } from '../../../parts/Empty.tsx'
 import { Line, Lines } from '../../../parts/Lines.tsx'
 import { Page } from '../../../parts/Page.tsx'
@@ -7,13 +7,15 @@ import { fedNights, reachedWords } from '../../../words/closing.ts'
 import { costWords } from '../../../words/food.ts'
 import { bottleName } from '../../../words/names.ts'
 import { capital, inWords, nights, portions } from '../../../words/numbers.ts'
+import { Thumbs } from '../../Photos/Thumbs.tsx'
 import { useReading } from '../../useReading.ts'
 import { useAccounts } from '../useAccounts.ts'
 
 const few = 50
 
 export const Finished = () => {
-  const { world, now, today } = useReading()
+  const reading = useReading()
+  const { world, now, today } = reading
   const accounts = useAccounts()
   const past = [...accounts.values()]
     .map((account) => {
@@ -57,6 +59,7 @@ export const Finished = () => {
                   </p>
                 </div>
               </div>
+              <Thumbs photos={photosOfBottle(world, bottle.id)} reading={reading} />
             </Line>
           ))}
         </Lines>
