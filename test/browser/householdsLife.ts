@@ -3,11 +3,15 @@ import {
   answerKey,
   beginKey,
   type KeyGiven,
+  keepPhoto,
   type LookedAsked,
+  type PhotoId,
+  type PhotoOf,
   recordCount,
   recordKind,
   recordPour,
 } from '../../core/index.ts'
+import { type PictureDrawn, pictures } from '../fixtures/photos/pictures.ts'
 import { at, type Book, done, given } from '../support/given.ts'
 import { dose, lab, longGallery, onHand, planOf, tankOf, usGal } from '../support/givenLab.ts'
 
@@ -65,4 +69,43 @@ const smallLife = (): Book => {
   return book
 }
 
-export const householdsLife = { smallLife: () => smallLife().entries() }
+/** The sump's pane photographed twice, a kind once, the tank once; and one picture is on another phone. */
+const photographed = (): Book => {
+  const book = smallLife()
+  const photo = (when: string, of: PhotoOf, { id, bytes }: Pick<PictureDrawn, 'id' | 'bytes'>, words = '') =>
+    book.does((world) =>
+      keepPhoto(
+        world,
+        { at: at(when), photo: id, of, type: 'image/jpeg', bytes: bytes.length, words },
+        at('2026-11-12 10:00'),
+      ),
+    )
+  const pane = (when: string, counts: readonly number[]): PhotoOf => {
+    const looked: LookedAsked = { how: 'pane', frame: 100 }
+    const [entry] = book.does((world) =>
+      recordCount(world, { tank: longGallery, at: at(when), looked, counts, where: 'sump glass' }, at(when)),
+    )
+    if (!entry) throw new Error('not counted')
+    return { entry }
+  }
+  photo(
+    '2026-09-14 11:05',
+    pane('2026-09-14 11:00', [12]),
+    pictures.glassInSeptember,
+    'the left corner, from a hand away',
+  )
+  photo('2026-11-09 11:05', pane('2026-11-09 11:00', [70]), pictures.glassInNovember)
+  photo('2026-08-25 11:10', { tank: longGallery }, pictures.box, 'the box, just opened')
+  photo(
+    '2026-11-10 09:00',
+    { tank: longGallery },
+    { ...pictures.box, id: 'e'.repeat(32) as PhotoId },
+    'taken with the other phone',
+  )
+  return book
+}
+
+export const householdsLife = {
+  smallLife: () => smallLife().entries(),
+  photographed: () => photographed().entries(),
+}

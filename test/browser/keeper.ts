@@ -1,6 +1,8 @@
 /** The app as a person meets it: opened at a moment, asked through roles and labels. */
 import { type BrowserContext, expect, type Page } from '@playwright/test'
+import JSZip from 'jszip'
 import { type DeviceId, exportLedger, type Held, type Moment } from '../../core/index.ts'
+import type { PictureDrawn } from '../fixtures/photos/pictures.ts'
 
 /** Half past eight on a Wednesday evening, half an hour before the lights go out. */
 export const evening = '2026-11-25T20:30:00Z'
@@ -41,12 +43,25 @@ export const beginWithBottle = async (page: Page): Promise<void> => {
 export const backupOf = (entries: readonly Held[], at = evening): string =>
   exportLedger(entries, { at: Date.parse(at) as Moment, device: 'elsewhere' as DeviceId, version: '0.1.0' })
 
+/** The book and its pictures, as a zip another program might have made of them. */
+export const backupWith = async (text: string, pictures: readonly PictureDrawn[]): Promise<Buffer> => {
+  const zip = new JSZip()
+  zip.file('smallhours.txt', text)
+  for (const { id, bytes } of pictures) zip.file(`photos/${id}.jpg`, bytes)
+  return zip.generateAsync({ type: 'nodebuffer' })
+}
+
 /** Through This phone, as she would. */
-export const restore = async (page: Page, text: string): Promise<void> => {
+export const restore = async (page: Page, backup: string | Buffer): Promise<void> => {
   await go(page, '/phone')
+  const buffer = Buffer.from(backup)
   await page
     .getByLabel('A backup file to take in')
-    .setInputFiles({ name: 'backup.txt', mimeType: 'text/plain', buffer: Buffer.from(text) })
+    .setInputFiles(
+      typeof backup === 'string'
+        ? { name: 'backup.txt', mimeType: 'text/plain', buffer }
+        : { name: 'backup.zip', mimeType: 'application/zip', buffer },
+    )
   await page.getByRole('button', { name: /^Take in/ }).click()
   await expect(page.getByText(/^Taken in/)).toBeVisible()
 }

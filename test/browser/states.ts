@@ -184,7 +184,10 @@ export const states: readonly State[] = [
   { name: 'small life, by torch', household: 'smallLife', route: '/water/longgallery/life/torch', time: dark },
   { name: 'small life, a jar', household: 'tankOnly', route: '/water/longgallery/life/jar', unfolded: true },
   { name: 'small life, what is this', household: 'smallLife', route: '/water/longgallery/life/key' },
-  { name: 'small life, one page', household: 'smallLife', route: '/water/longgallery/life/page' },
+  { name: 'small life, one page', household: 'photographed', route: '/water/longgallery/life/page' },
+  { name: 'small life, photos', household: 'photographed', route: '/water/longgallery/life/photos', unfolded: true },
+  { name: 'small life, photographed', household: 'photographed', route: '/water/longgallery/life', unfolded: true },
+  { name: 'this phone, with photos', household: 'photographed', route: '/phone' },
   { name: 'live bottles', household: 'tankOnly', route: '/seeding/longgallery', unfolded: true },
   { name: 'live bottles, what runs here', household: 'tankOnly', route: '/seeding/longgallery/equipment' },
   {
