@@ -20,6 +20,9 @@ import { type AnyRefusal, refusalText } from './refusals.ts'
 
 export const photosWords = (count: number): string => plural(count, 'photo', 'photos')
 
+/** "Both photos", "all 5 photos": of one thing. */
+export const allPhotosWords = (count: number): string => (count === 2 ? 'Both photos' : `All ${photosWords(count)}`)
+
 /** "4.8 MB". A file of any size is some of one. */
 export const bytesWords = (bytes: number): string =>
   bytes < 100_000

@@ -20,7 +20,7 @@ import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { dayWords } from '../../words/dates.ts'
 import { answerWithoutPour, podEatersWords, pourWords, reseedWords, sinceWords } from '../../words/life.ts'
-import { photosWords } from '../../words/photos.ts'
+import { allPhotosWords } from '../../words/photos.ts'
 import { SaidAndUndo } from '../Food/SaidAndUndo.tsx'
 import { AddPhoto } from '../Photos/AddPhoto.tsx'
 import { PhotosOf } from '../Photos/PhotosOf.tsx'
@@ -126,7 +126,9 @@ export const Life = ({ tank, kept, onUndone }: LifeProps) => {
       <Section title="Photos">
         {photos.length > 0 && (
           <p>
-            <a href={to('photos')}>{`All ${photosWords(photos.length)}, and two side by side`}</a>
+            <a href={to('photos')}>
+              {photos.length === 1 ? 'The photo' : `${allPhotosWords(photos.length)}, then and now side by side`}
+            </a>
           </p>
         )}
         <PhotosOf of={{ tank: id }} about={tank.name} reading={reading} />

@@ -18,6 +18,7 @@ import { clock, dayInFull } from '../../words/dates.ts'
 import { answerWithoutPour, densityShort, perWords, pourWords, seriesTitle, sinceWords } from '../../words/life.ts'
 import { list } from '../../words/list.ts'
 import { capital, number } from '../../words/numbers.ts'
+import { usePictures, whereHere } from '../Photos/usePictures.ts'
 import { CountChart } from './CountChart.tsx'
 import { Kinds } from './Kinds.tsx'
 import { PageFood } from './PageFood.tsx'
@@ -29,7 +30,11 @@ export const LifePage = ({ tank }: { readonly tank: TankDescribed }) => {
   const { world, now, today } = reading
   const series = countSeries(world, tank.tank)
   const kinds = kindsSeen(world, tank.tank)
+  const pictures = usePictures()
+  // What is on another phone cannot be shown.
   const groups = photosOfTank(world, tank.tank, now)
+    .map((group) => ({ ...group, photos: whereHere(group.photos, pictures) }))
+    .filter(({ photos }) => photos.length > 0)
   const { fields, change } = useDraft(`life/page/${tank.tank}`, { photos: null as readonly string[] | null })
   const pours = poursOf(world, tank.tank, now)
   const since = sinceThePour(world, tank.tank, now)

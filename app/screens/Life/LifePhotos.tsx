@@ -5,7 +5,7 @@ import { MoreExact } from '../../parts/MoreExact.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { capital } from '../../words/numbers.ts'
-import { groupTitle, photosWords } from '../../words/photos.ts'
+import { allPhotosWords, groupTitle, photosWords } from '../../words/photos.ts'
 import { SideBySide } from '../Photos/SideBySide.tsx'
 import { Thumbs } from '../Photos/Thumbs.tsx'
 import { useTankReading } from './useTankReading.ts'
@@ -30,7 +30,7 @@ export const LifePhotos = ({ tank }: { readonly tank: TankDescribed }) => {
           {group.photos.length > 1 ? (
             <>
               <SideBySide group={group} reading={reading} />
-              <MoreExact label={`All ${photosWords(group.photos.length)}`} of={groupTitle(group)}>
+              <MoreExact label={allPhotosWords(group.photos.length)} of={groupTitle(group)}>
                 <Thumbs photos={group.photos} reading={reading} />
               </MoreExact>
             </>

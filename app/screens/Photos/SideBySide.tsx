@@ -5,14 +5,17 @@ import { useDraft } from '../../state/useDraft.ts'
 import { betweenWords, groupTitle, takenOn } from '../../words/photos.ts'
 import type { Reading } from '../useReading.ts'
 import { Picture } from './Picture.tsx'
+import { usePictures, whereHere } from './usePictures.ts'
 
 export const SideBySide = ({ group, reading }: { readonly group: PhotoGroup; readonly reading: Reading }) => {
   const { photos } = group
   const { fields, change } = useDraft(`photos/${group.key}`, { left: '', right: '' })
   const chosen = (entry: string, otherwise: PhotoNoted | undefined): PhotoNoted | undefined =>
     photos.find((photo) => photo.entry === entry) ?? otherwise
-  const left = chosen(fields.left, photos[0])
-  const right = chosen(fields.right, photos.at(-1))
+  // Those that can be seen, unless she chooses another.
+  const seen = whereHere(photos, usePictures())
+  const left = chosen(fields.left, seen[0] ?? photos[0])
+  const right = chosen(fields.right, seen.at(-1) ?? photos.at(-1))
   if (!left || !right) return null
   const days = Math.abs(daysBetween(wallDay(left.fact.at, reading.zone), wallDay(right.fact.at, reading.zone)))
   const options = photos.map(({ entry, fact }) => ({

@@ -1,28 +1,41 @@
-/** How many pictures the book tells of, and how many of them are on this phone. */
+/** Which pictures the book tells of, and which of them are on this phone. */
 import { useEffect, useState } from 'react'
+import type { PhotoId, PhotoNoted } from '../../../core/index.ts'
 import { picturesOfBook } from '../../state/photoBackup.ts'
 import { onPictures } from '../../state/photos.ts'
 import { useWorld } from '../../state/store.ts'
 
-export type PicturesCounted = { readonly told: number; readonly here: number; readonly bytes: number }
+export type PicturesCounted = {
+  readonly told: number
+  readonly here: ReadonlySet<PhotoId>
+  readonly bytes: number
+}
 
 /** Undefined until it is known, and where the phone cannot say. */
 export const usePictures = (): PicturesCounted | undefined => {
   const { photos } = useWorld()
   const [counted, setCounted] = useState<PicturesCounted>()
   useEffect(() => {
-    let here = photos.length > 0
-    if (!here) return setCounted(undefined)
+    let wanted = photos.length > 0
+    if (!wanted) return setCounted(undefined)
     const count = async () => {
       const found = await picturesOfBook()
-      if (here && found.ok) setCounted({ ...found.value, here: found.value.here.length })
+      if (!wanted || !found.ok) return
+      const { told, here, bytes } = found.value
+      setCounted({ told, here: new Set(here.map(({ photo }) => photo)), bytes })
     }
     void count()
     const stop = onPictures(() => void count())
     return () => {
-      here = false
+      wanted = false
       stop()
     }
   }, [photos])
   return counted
 }
+
+/** Those whose pictures are here; all of them where that is not known yet. */
+export const whereHere = (
+  photos: readonly PhotoNoted[],
+  counted: PicturesCounted | undefined,
+): readonly PhotoNoted[] => (counted ? photos.filter(({ fact }) => counted.here.has(fact.photo)) : photos)

@@ -29,12 +29,12 @@ export const SaveBackup = ({ reading }: { readonly reading: Reading }) => {
   }
   return (
     <>
-      {photos && photos.told > 0 && <p>{picturesHereText(photos)}</p>}
+      {photos && photos.told > 0 && <p>{picturesHereText({ told: photos.told, here: photos.here.size })}</p>}
       <Actions>
         <Button onAct={() => save(false)} waiting={saved.is === 'making'}>
           Save a backup file
         </Button>
-        {photos && photos.here > 0 && (
+        {photos && photos.here.size > 0 && (
           <Button kind="quiet" onAct={() => save(true)} waiting={saved.is === 'making'}>
             Save it with the photos, {bytesWords(photos.bytes)}
           </Button>

@@ -11,6 +11,7 @@ import {
   doseCost,
   type Fact,
   finishBottle,
+  foodCostSince,
   giveAway,
   giveShared,
   type LotId,
@@ -24,6 +25,7 @@ import {
   shareOffers,
   sharingOf,
   strikeOut,
+  type TankId,
   yearOfDoses,
   yearSums,
 } from '../../../core/index.ts'
@@ -306,5 +308,13 @@ describe('a year', () => {
     expect(told.tanks[0]?.cost.get('GBP')).toBeCloseTo((4350 / 113) * 10, 6)
     expect(told.foods).toMatchObject([{ food: greenFood, doses: 10, bottles: 1, unpriced: 0 }])
     expect(yearSums(world, bottleAccounts(world).values(), 2026, here('2027-01-26')).given.doses).toBe(0)
+    // From the fourth of those nights on: seven of the ten.
+    const since = (tank: TankId, night: string) =>
+      foodCostSince(world, bottleAccounts(world).values(), tank, day(night), here('2027-01-26'))
+    const seven = since(longGallery, nightAfter(6))
+    expect([seven.doses, seven.unpriced]).toEqual([7, 0])
+    expect(seven.cost.get('GBP')).toBeCloseTo((4350 / 113) * 7, 6)
+    expect(since(longGallery, '2028-01-01')).toEqual({ doses: 0, cost: new Map(), unpriced: 0 })
+    expect(since(cockle, '2026-01-01')).toEqual({ doses: 0, cost: new Map(), unpriced: 0 })
   })
 })
