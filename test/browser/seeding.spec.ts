@@ -1,5 +1,6 @@
 /** The night live bottles are poured, as she walks through it: half ticked, the page gone, an hour missed, a day late. */
 import { type BrowserContext, expect, type Page, test } from '@playwright/test'
+import { phone } from './harness/page.ts'
 import { households } from './households.ts'
 import { answer, backupOf, diary, go, openApp, restore, said } from './keeper.ts'
 
@@ -98,6 +99,25 @@ test('planned, half ticked, closed, found 17 minutes late, and ended a day late'
 
   page = await again(context, page, '2026-12-24T09:00:00Z', where.replace(/run\/.*/, 'longgallery'))
   await expect(said(page, 'Specks in the torch light.')).toBeVisible()
+})
+
+test('a browser killed with the pumps off, opened 17 minutes after they were due, knows what was ticked and says it is late', async () => {
+  const hers = phone()
+  try {
+    const before = await begin(await hers.start(), 'nightHalfWay', `${day}T21:50:00Z`, '/seeding/run/run1')
+    await ticks(before, 'into the refugium')
+    await hers.kill()
+    const after = await openApp(await hers.start(), `${day}T22:57:30Z`, './#/')
+    await after.getByRole('link', { name: /Switch the pumps of Long Gallery on: 17.minutes late/ }).click()
+    await expect(said(after, '17 minutes late.')).toBeVisible()
+    // The hour is the one of the plan, and the pump stands before all that is left.
+    await expect(answer(after)).toContainText('22:40')
+    await expect(act(after)).toContainText('Return pump on')
+    await after.getByText(/steps done$/).click()
+    await expect(after.getByRole('button', { name: /^Not done.*into the refugium/ })).toBeVisible()
+  } finally {
+    await hers.throwAway()
+  }
 })
 
 test('fish that breathe hard stop it with one touch, and the tally stays', async ({ context }) => {
