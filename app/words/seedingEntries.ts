@@ -49,7 +49,9 @@ export const seedingEntryText = (fact: SeedingFact, world: World, now: Moment, {
       const where = fact.pours.map(
         ({ into, bottles }) => `${plural(bottles, 'bottle', 'bottles')} into ${placeWords[into]}`,
       )
-      return `Planned for ${tankName(world, fact.tank, now)}, ${nightWords(fact.night)}, ${dayWords(fact.night, today)}: ${list(where)}, pumps off at ${at(fact.off, zone)}${because(fact.anyway)}.`
+      const first = world.runs.get(fact.run)?.planned[0]
+      const begins = first && first.at < fact.at ? 'Plan changed for' : 'Planned for'
+      return `${begins} ${tankName(world, fact.tank, now)}, ${nightWords(fact.night)}, ${dayWords(fact.night, today)}: ${list(where)}, pumps off at ${at(fact.off, zone)}${because(fact.anyway)}.`
     }
     case 'seedingStepDone':
       return `${tankOf(fact.run)}: ${stepName(fact.step)}.`

@@ -50,6 +50,8 @@ export const seedingRefusal = (refusal: SeedingFieldRefusal, reading: Reading): 
         : 'There is a medicine in this water, and many kill copepods and rotifers: nothing is planned until it is out.'
     case 'alreadyGone':
       return 'That hour is past. Choose one that is still to come; what was poured already can be written down as it was.'
+    case 'underWay':
+      return 'The pumps have been off, something is poured, or the night is over: the plan stands as it is.'
     case 'morningFirst':
       return 'The morning comes after the pumps go off.'
     case 'displayLit':

@@ -3,6 +3,7 @@ import './run.css'
 import { useParams } from 'wouter'
 import {
   inFront,
+  planMayChange,
   type RunId,
   type RunNow,
   type RunStep,
@@ -115,6 +116,11 @@ const Night = ({ run, tank, reading }: NightProps) => {
       <RunSteps run={run} running={running} reading={reading} />
       {(wet || run.run.water.length > 0 || !stopped) && <Tally run={run} running={running} />}
       {wet && <AfterPour run={run} tank={tank} reading={reading} />}
+      {planMayChange(run) && (
+        <p>
+          <a href={`#/seeding/${tank.tank}/plan/run/${run.run.id}`}>Change the plan</a>
+        </p>
+      )}
       {ahead && <CallOff running={running} />}
       <p>
         <a href={`#/seeding/${tank.tank}`}>Live bottles for {tank.name}</a>
