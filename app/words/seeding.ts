@@ -21,9 +21,13 @@ import { list } from './list.ts'
 import { capital, inWords, millilitres, number, plural } from './numbers.ts'
 import type { Reading } from './reading.ts'
 import { animalWords, placeWords } from './seedingEntries.ts'
-import { deviceWords } from './steps.ts'
+import { bare, deviceName, deviceWords, type WhichIs } from './steps.ts'
 
-export const deviceOption = (device: DeviceSort) => ({ value: device, label: capital(deviceWords[device].slice(4)) })
+export const sortOption = (device: DeviceSort) => ({ value: device, label: capital(bare(deviceWords[device])) })
+export const deviceOption = (key: string, which: WhichIs) => ({
+  value: key,
+  label: capital(bare(deviceName(key, which))),
+})
 export const placeOptions = (['display', 'refugium', 'sump'] as const).map((value) => ({
   value,
   label: capital(placeWords[value].slice(4)),

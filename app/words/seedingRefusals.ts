@@ -74,6 +74,8 @@ export const seedingRefusal = (refusal: SeedingFieldRefusal, reading: Reading): 
       return 'A letter opens tomorrow or later.'
     case 'noPlaces':
       return 'Where may they go? One place at least.'
+    case 'sameKey':
+      return 'Two devices would go by one mark. Take one of them away and add it again.'
     case 'noBottles':
       return 'How many bottles came?'
     case 'claimHours':

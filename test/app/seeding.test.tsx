@@ -54,10 +54,16 @@ describe('steps', () => {
   })
 
   test('a few, word for word', () => {
-    expect(plain(stepName('wave-2-off'))).toBe('Wave pumps 2 off')
+    expect(stepName('wave-off')).toBe('Wave pumps off')
+    expect(plain(stepName('wave-2-off'))).toBe('Wave pump 2 off')
     expect(stepName('return-on')).toBe('Return pump on')
     expect(stepTold('uv-off')).toEqual({ say: 'Switch off the UV lamp', note: 'It kills what you pour.' })
     expect(stepTold('sock-in').say).toBe('Put the sock or floss back in')
+    const left = () => ({ name: 'left' })
+    expect(stepName('return-2-off', left)).toBe('Return pump “left” off')
+    expect(stepTold('return-2-on', left).say).toBe('Switch the return pump “left” back on')
+    expect(plain(stepName('return-off', () => ({ nth: 1 })))).toBe('Return pump 1 off')
+    expect(stepName('return-2-off', () => ({}))).toBe('Return pump off')
     expect(stepName('moon-off')).toBe('Moon off')
     expect(stepName('something-newer')).toBe('Something newer')
   })

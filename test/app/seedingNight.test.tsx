@@ -124,3 +124,37 @@ test('the way to the change is there until a pump is off; then the plan stands',
   await screen.findByText(/the plan stands as it is/)
   expect(screen.queryByRole('button', { name: 'Change it so' })).toBeNull()
 }, 60_000)
+
+test('one more of a sort has a name and stops by itself; the steps call it so, and taken away it is gone', async () => {
+  const history = await open(`/seeding/${longGallery}/equipment`, '21:45')
+  await touch('One more: Return pump')
+  await type('Name of return pump 2', 'over the overflow')
+  await touch('One more: Return pump')
+  await touch(/^Return pump.3$/)
+  await touch('Save')
+  await vi.waitFor(() => expect(history?.at(-1)).toBe(`/seeding/${longGallery}`))
+  const devices = () => currentWorld().equipment.get(longGallery)?.at(-1)?.devices ?? []
+  expect(devices().filter(({ device }) => device === 'return')).toEqual([
+    { key: 'return', device: 'return', stops: true },
+    { key: 'return-2', device: 'return', name: 'over the overflow', stops: true },
+    { key: 'return-3', device: 'return', stops: false },
+  ])
+  cleanup()
+  await open(`/seeding/${longGallery}/plan`, '21:46')
+  await type('What does one bottle hold?', '473')
+  await screen.findByText('Return pump “over the overflow” off')
+  expect(screen.getByText(/^Return pump.1 on$/)).toBeDefined()
+  expect(screen.queryByText(/^Return pump.3 off$/)).toBeNull()
+  cleanup()
+  const again = await open(`/seeding/${longGallery}/equipment`, '21:45')
+  await touch(/^Take it away: return pump.1$/)
+  await touch(/^Take it away: return pump.3$/)
+  await touch('One more: Return pump')
+  await touch('Save')
+  await vi.waitFor(() => expect(again?.at(-1)).toBe(`/seeding/${longGallery}`))
+  // Its key is its own, and a new one is new.
+  expect(devices().filter(({ device }) => device === 'return')).toEqual([
+    { key: 'return-2', device: 'return', name: 'over the overflow', stops: true },
+    { key: 'return-4', device: 'return', stops: true },
+  ])
+}, 60_000)

@@ -10,6 +10,7 @@ import {
   type SeedingStep,
   stepsForRun,
   wallDay,
+  whichOn,
 } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { Choice } from '../../parts/Choice.tsx'
@@ -33,7 +34,7 @@ import {
   rinseOptions,
   waterOutOptions,
 } from '../../words/seeding.ts'
-import { stepName } from '../../words/steps.ts'
+import { stepName, type WhichIs } from '../../words/steps.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import type { Reading } from '../useReading.ts'
 import { BottlesInto, HoldsField } from './BottleFields.tsx'
@@ -160,7 +161,7 @@ export const NightForm = ({ tank, reading, plan }: NightFormProps) => {
       {read.asked && steps.length > 0 && (
         <Section title="So it will go">
           <p>{millilitres(plannedIn(read.asked))} come in, and as much tank water leaves.</p>
-          <StepLines steps={steps} reading={reading} />
+          <StepLines steps={steps} which={whichOn(world, tank.tank)} reading={reading} />
         </Section>
       )}
       <WholeForm act={act}>
@@ -179,11 +180,12 @@ export const NightForm = ({ tank, reading, plan }: NightFormProps) => {
   )
 }
 
-const StepLines = ({ steps, reading }: { readonly steps: readonly SeedingStep[]; readonly reading: Reading }) => (
+type StepLinesProps = { readonly steps: readonly SeedingStep[]; readonly which: WhichIs; readonly reading: Reading }
+const StepLines = ({ steps, which, reading }: StepLinesProps) => (
   <Lines>
     {steps.map(({ step, at }) => (
       <Line key={step} lead={clockAt(at, reading, wallDay(at, reading.zone))}>
-        {stepName(step)}
+        {stepName(step, which)}
       </Line>
     ))}
   </Lines>
