@@ -12,6 +12,7 @@ import {
   type RunNow,
   readyRanges,
   reseedWeeks,
+  type saltOfPour,
   type TankDescribed,
   type WaterPlace,
   type Zone,
@@ -74,9 +75,11 @@ export const gapWords = (gap: Exclude<Gap, { gap: 'notKnown' }>): string => {
     case 'salinity':
       return `${number(gap.measured)} parts per thousand is too ${gap.high ? 'much' : 'little'}: ${usual('salinity')} is usual.`
     case 'gravityTyped':
-      return `${number(gap.measured)} is a specific gravity, it seems. Here the salt is in parts per thousand: about 35.`
+      return gravityWords(gap.measured)
   }
 }
+export const gravityWords = (typed: number): string =>
+  `${number(typed)} is a specific gravity, it seems. Here the salt is in parts per thousand: about 35.`
 export const notKnownWords = (found: readonly Gap[]): string | undefined => {
   const open = found.flatMap((gap) => (gap.gap === 'notKnown' ? [askedOf[gap.of]] : []))
   return open.length > 0 ? `Not said yet: ${list(open)}.` : undefined
@@ -180,6 +183,13 @@ export const leftWords = ({ left }: Balance): string =>
     : left < 0
       ? `${millilitres(-left)} more went out than came: top up with salt water`
       : 'nothing'
+/** "The salt goes from 35 to 34.98 ‰: less than a meter shows." */
+export const saltWords = ({ before, after, notable }: NonNullable<ReturnType<typeof saltOfPour>>): string =>
+  notable
+    ? `The salt goes from ${number(before)} to ${number(after)}\u00a0‰, over half a part in a thousand: measure again in the morning.`
+    : number(after) === number(before)
+      ? `The salt stays at ${number(before)}\u00a0‰.`
+      : `The salt goes from ${number(before)} to ${number(after)}\u00a0‰: too little to do anything about.`
 /** On the phone's own calendar, where nothing else is said. */
 export const pumpsAlarmWords = (tank: string): string => `${tank}: switch the pumps on`
 export const morningAlarmWords = (tank: string): string => `${tank}: switch on what is still off since the night`

@@ -14,6 +14,7 @@ import { clock } from './dates.ts'
 import { number } from './numbers.ts'
 import type { Reading } from './reading.ts'
 import { type AnyRefusal, refusalText } from './refusals.ts'
+import { gravityWords } from './seeding.ts'
 
 /** Refusals that share a shape, one by one: each is told apart by its reason. */
 type Apart<Refusal extends { readonly why: string }> = Refusal extends unknown
@@ -52,6 +53,10 @@ export const seedingRefusal = (refusal: SeedingFieldRefusal, reading: Reading): 
       return 'That hour is past. Choose one that is still to come; what was poured already can be written down as it was.'
     case 'underWay':
       return 'The pumps have been off, something is poured, or the night is over: the plan stands as it is.'
+    case 'notSalinity':
+      return refusal.typed < 2
+        ? gravityWords(refusal.typed)
+        : 'Between 2 and 45 parts per thousand; left empty if not known.'
     case 'morningFirst':
       return 'The morning comes after the pumps go off.'
     case 'displayLit':

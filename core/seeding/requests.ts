@@ -8,6 +8,7 @@ import { clockGrace } from '../ledger/snapshot.ts'
 import { lampOut } from '../tank/lamp.ts'
 import { nightOf, type TankState, tankKept } from '../tank/state.ts'
 import type { LivePoured, WaterPlace } from '../watch/facts.ts'
+import { isSalinity } from './balance.ts'
 import { planMayChange, withSwitchedOff } from './change.ts'
 import type {
   EquipmentDescribed,
@@ -34,6 +35,8 @@ export type SeedingRefusal =
   /** A germ-killing lamp or ozone that runs on kills what is poured. */
   | { readonly why: 'killsWhatIsPoured'; readonly device: 'uv' | 'ozone' }
   | { readonly why: 'bottlesNotPositive'; readonly into: WaterPlace }
+  /** Outside 2 to 45 parts per thousand: below 2 it is a specific gravity. */
+  | { readonly why: 'notSalinity'; readonly typed: number; readonly of: 'tankSalt' | 'bottleSalt' }
 
 type State = TankState & SeedingState
 
@@ -57,6 +60,10 @@ export const planSeeding = (
   if (asked.pours.length === 0) return refuse({ why: 'nothingToPour' })
   for (const { into, bottles } of asked.pours)
     if (!(bottles > 0 && bottles <= 1_000)) return refuse({ why: 'bottlesNotPositive', into })
+  for (const of of ['tankSalt', 'bottleSalt'] as const) {
+    const typed = asked[of]
+    if (typed !== undefined && !isSalinity(typed)) return refuse({ why: 'notSalinity', typed, of })
+  }
   const treated = treatedAt(state, asked.tank, now)
   if (treated && treated.with !== 'nothing') return refuse({ why: 'treatedWater', with: treated.with })
   // Corrected on the way its hour may have come; a new plan lies ahead.

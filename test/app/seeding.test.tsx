@@ -9,6 +9,7 @@ import {
   notKnownWords,
   pourNightWords,
   pumpsOffWords,
+  saltWords,
 } from '../../app/words/seeding.ts'
 import { seedingRefusal } from '../../app/words/seedingRefusals.ts'
 import { stepName } from '../../app/words/steps.ts'
@@ -83,6 +84,15 @@ describe('sentences', () => {
       'off for 2 h',
     ])
     expect(plain(pumpsOffWords('Long Gallery', 17))).toBe('Switch the pumps of Long Gallery on: 17 minutes late.')
+  })
+
+  test('what a pour does to the salt', () => {
+    const shift = { before: 35, after: 34.9502, change: -0.0498, notable: false }
+    expect(plain(saltWords(shift))).toBe('The salt goes from 35 to 34.95 ‰: too little to do anything about.')
+    expect(plain(saltWords({ ...shift, after: 35.001 }))).toBe('The salt stays at 35 ‰.')
+    expect(plain(saltWords({ ...shift, after: 34.4, notable: true }))).toMatch(/from 35 to 34.4 ‰, over half a part/)
+    expect(seedingRefusal({ why: 'notSalinity', typed: 1.025, of: 'tankSalt' }, reading)).toMatch(/specific gravity/)
+    expect(seedingRefusal({ why: 'notSalinity', typed: 60, of: 'bottleSalt' }, reading)).toMatch(/^Between 2 and 45/)
   })
 
   test('refused water, light and lamps, with what would settle it', () => {

@@ -91,6 +91,15 @@ test('a plan is changed on a form filled from it: what is not touched stays, and
   await screen.findByText(/^The display is lit until 21:00/)
   await type('When do the pumps go off?', '22:30')
   await type('Bottles into the refugium', '')
+  expect(screen.queryByText(/^The salt/)).toBeNull()
+  await type('Salt of the tank', '35')
+  expect(screen.queryByText(/^The salt/)).toBeNull()
+  await type('Salt of the water in the bottles', '1.02')
+  await touch('Change it so')
+  await screen.findByText(/specific gravity/)
+  await type('Salt of the water in the bottles', '20')
+  // 200 US gallons are 757.08 L: 35 − 0.946 × 15 / 757.08 = 34.98.
+  await screen.findByText(/^The salt goes from 35 to 34.98/)
   await touch('Change it so')
   await vi.waitFor(() => expect(currentWorld().runs.get(run)?.planned).toHaveLength(2))
   await vi.waitFor(() => expect(history?.at(-1)).toBe(`/seeding/run/${run}`))
@@ -102,6 +111,8 @@ test('a plan is changed on a form filled from it: what is not touched stays, and
     pours: [{ into: 'display', bottles: 2 }],
     waterOut: 'half',
     rinse: { each: mL(80), of: 'tankWater' },
+    tankSalt: 35,
+    bottleSalt: 20,
   })
   expect(steps[0]).toMatchObject({ step: 'topOff-off', at: on('22:00'), done: on('18:55') })
   const said = entryText(changed, currentWorld(), on('19:01'), { today: day(tuesday), zone: london })

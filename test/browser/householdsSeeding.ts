@@ -51,6 +51,8 @@ const planned = (runs = equipment): Book => {
         holds: mL(473),
         waterOut: 'after',
         rinse: { each: mL(100), of: 'newSaltWater' },
+        tankSalt: 35,
+        bottleSalt: 28,
         off: at(`${day} 21:40`),
         morning: at('2026-11-26 07:30'),
       },

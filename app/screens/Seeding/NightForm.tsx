@@ -1,6 +1,7 @@
 /** The plan of a night as it is typed: when the pumps go off, what goes where, and every step with its hour before it is saved. */
 import { useLocation } from 'wouter'
 import {
+  bottledIn,
   equipmentAt,
   plannedIn,
   planSeeding,
@@ -8,6 +9,7 @@ import {
   type SeedingPlanned,
   type SeedingRefusal,
   type SeedingStep,
+  saltOfPour,
   stepsForRun,
   wallDay,
   whichOn,
@@ -18,27 +20,18 @@ import { ClockField } from '../../parts/ClockField.tsx'
 import { Field } from '../../parts/Field.tsx'
 import { Form } from '../../parts/Form.tsx'
 import { Line, Lines } from '../../parts/Lines.tsx'
-import { MoreExact } from '../../parts/MoreExact.tsx'
-import { NumberField } from '../../parts/NumberField.tsx'
-import { Picks } from '../../parts/Picks.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { now as nowIs } from '../../state/clock.ts'
 import { useDraft } from '../../state/useDraft.ts'
 import { clock } from '../../words/dates.ts'
 import { millilitres } from '../../words/numbers.ts'
-import {
-  animalOptions,
-  clockAt,
-  pourNightHint,
-  pourNightWords,
-  rinseOptions,
-  waterOutOptions,
-} from '../../words/seeding.ts'
+import { clockAt, pourNightHint, pourNightWords, saltWords } from '../../words/seeding.ts'
 import { stepName, type WhichIs } from '../../words/steps.ts'
 import { Unfinished } from '../Unfinished.tsx'
 import type { Reading } from '../useReading.ts'
 import { BottlesInto, HoldsField } from './BottleFields.tsx'
 import type { OfTank } from './ofTank.ts'
+import { PourFields } from './PourFields.tsx'
 import { fieldsOfPlan, type PlanFields, parcelOf, planFields, readPlan, usualOff } from './planFields.ts'
 import { placed, useSeeding, wrong } from './useSeeding.ts'
 import { WholeForm } from './WholeForm.tsx'
@@ -70,6 +63,7 @@ export const NightForm = ({ tank, reading, plan }: NightFormProps) => {
   }
   const read = readPlan(fields, tank, world, now, plan)
   const steps = read.asked && equipment && read.asked.pours.length > 0 ? stepsForRun(world, equipment, read.asked) : []
+  const salt = read.asked && saltOfPour(read.asked, tank.water, bottledIn(read.asked))
   const chosen = nights.find(({ night }) => night === fields.night)
   const save = async () => {
     const written = await act.send((latest, { now: at }) => {
@@ -124,43 +118,11 @@ export const NightForm = ({ tank, reading, plan }: NightFormProps) => {
         act={act}
       />
       <HoldsField fields={fields} change={change} act={act} />
-      <MoreExact
-        label="Water out, rinsing, and what is in them"
-        open={act.wrong('rinseEach') !== undefined || act.wrong('animals') !== undefined}
-      >
-        <Choice
-          label="When is tank water taken out?"
-          hint="As much as comes in with the bottles."
-          options={waterOutOptions}
-          value={fields.waterOut}
-          onChange={(waterOut) => change({ waterOut })}
-        />
-        <Choice
-          label="How are the bottles rinsed?"
-          options={rinseOptions}
-          value={fields.rinse}
-          onChange={(rinse) => change({ rinse })}
-        />
-        {fields.rinse !== 'none' && (
-          <NumberField
-            label="How much for each bottle?"
-            unit="mL"
-            value={fields.rinseEach}
-            onChange={(rinseEach) => change({ rinseEach })}
-            error={act.wrong('rinseEach')}
-          />
-        )}
-        <Picks
-          label="What is in them?"
-          options={animalOptions}
-          values={fields.animals}
-          onChange={(animals) => change({ animals })}
-          error={act.wrong('animals')}
-        />
-      </MoreExact>
+      <PourFields fields={fields} change={change} act={act} />
       {read.asked && steps.length > 0 && (
         <Section title="So it will go">
           <p>{millilitres(plannedIn(read.asked))} come in, and as much tank water leaves.</p>
+          {salt && <p>{saltWords(salt)}</p>}
           <StepLines steps={steps} which={whichOn(world, tank.tank)} reading={reading} />
         </Section>
       )}
@@ -202,6 +164,8 @@ const fieldOf = (refusal: SeedingRefusal): string => {
       return refusal.into
     case 'nothingToPour':
       return 'pours'
+    case 'notSalinity':
+      return refusal.of
     default:
       return ''
   }

@@ -113,7 +113,7 @@ const Night = ({ run, tank, reading }: NightProps) => {
       {awake && <Awake />}
       {ahead && <RunAlarms run={run} tank={tank} reading={reading} />}
       <RunSteps run={run} running={running} reading={reading} />
-      {(wet || run.run.water.length > 0 || !stopped) && <Tally run={run} running={running} />}
+      {(wet || run.run.water.length > 0 || !stopped) && <Tally run={run} running={running} water={tank.water} />}
       {wet && <AfterPour run={run} tank={tank} reading={reading} />}
       {planMayChange(run) && (
         <p>

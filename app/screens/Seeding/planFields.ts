@@ -27,7 +27,17 @@ import {
 import { newId } from '../../state/ids.ts'
 import { clock } from '../../words/dates.ts'
 import { asTyped, typedMillilitres } from '../../words/numbers.ts'
-import { afterThat, amountIn, type Gathered, inNight, noPours, type PlaceFields, poursIn } from './reading.ts'
+import {
+  afterThat,
+  amountIn,
+  type Gathered,
+  inNight,
+  maybe,
+  noPours,
+  numberIn,
+  type PlaceFields,
+  poursIn,
+} from './reading.ts'
 
 export type PlanFields = PlaceFields & {
   readonly run: RunId
@@ -41,6 +51,9 @@ export type PlanFields = PlaceFields & {
   readonly rinse: 'none' | 'newSaltWater' | 'tankWater'
   /** Millilitres. */
   readonly rinseEach: string
+  /** Parts per thousand. */
+  readonly tankSalt: string
+  readonly bottleSalt: string
   readonly anyway: string
 }
 
@@ -79,13 +92,24 @@ export const planFields = (world: World, tank: TankDescribed, now: Moment): Plan
     waterOut: 'after',
     rinse: 'newSaltWater',
     rinseEach: usualRinse,
+    tankSalt: typedSalt(lastSalt(world, tank)),
+    bottleSalt: '',
     anyway: '',
   }
 }
 
+const typedSalt = (salt: number | undefined): string => (salt === undefined ? '' : asTyped(salt))
+/** What the tank's salt was at the pour before: it is kept where it is. */
+const lastSalt = ({ runs }: World, { tank }: TankDescribed): number | undefined =>
+  [...runs.values()]
+    .flatMap(({ planned }) => planned)
+    .filter((plan) => plan.tank === tank && plan.tankSalt !== undefined)
+    .sort((a, b) => a.at - b.at)
+    .at(-1)?.tankSalt
+
 /** The plan in force as it would be typed. */
 export const fieldsOfPlan = (plan: SeedingPlanned, { zone }: TankDescribed): PlanFields => {
-  const { run, night, off, morning, animals, pours, holds, waterOut, rinse, anyway = '' } = plan
+  const { run, night, off, morning, animals, pours, holds, waterOut, rinse, tankSalt, bottleSalt, anyway = '' } = plan
   const into = (place: WaterPlace): string => {
     const bottles = pours.reduce((sum, pour) => (pour.into === place ? sum + pour.bottles : sum), 0)
     return bottles > 0 ? asTyped(bottles) : ''
@@ -104,6 +128,8 @@ export const fieldsOfPlan = (plan: SeedingPlanned, { zone }: TankDescribed): Pla
     waterOut,
     rinse: rinse?.of ?? 'none',
     rinseEach: rinse ? typedMillilitres(rinse.each) : usualRinse,
+    tankSalt: typedSalt(tankSalt),
+    bottleSalt: typedSalt(bottleSalt),
     anyway,
   }
 }
@@ -132,6 +158,10 @@ export const readPlan = (
   const pours = poursIn(found, fields, places)
   const holds = amountIn(found, 'holds', fields.holds, fields.unit)
   const each = fields.rinse === 'none' ? undefined : amountIn(found, 'rinseEach', fields.rinseEach, 'mL')
+  const salt = {
+    ...maybe('tankSalt', numberIn(found, 'tankSalt', fields.tankSalt)),
+    ...maybe('bottleSalt', numberIn(found, 'bottleSalt', fields.bottleSalt)),
+  }
   const anyway = fields.anyway.trim()
   const parcel = before ? before.parcel : parcelOf(undefined, world, now)?.parcel
   if (found.length > 0 || off === undefined || morning === undefined || holds === undefined)
@@ -147,6 +177,7 @@ export const readPlan = (
       holds,
       waterOut: fields.waterOut,
       ...(fields.rinse !== 'none' && each !== undefined ? { rinse: { each, of: fields.rinse } } : {}),
+      ...salt,
       off,
       morning,
       ...(anyway ? { anyway } : {}),
