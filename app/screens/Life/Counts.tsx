@@ -27,7 +27,7 @@ type CountsProps = {
 
 export const Counts = ({ series, pours, feedings, reading }: CountsProps) => (
   <Section title={seriesTitle(series)}>
-    <p>{densityWords(series.last.density, series.per)}</p>
+    <p>{densityWords(series.last.density, series)}</p>
     {series.last.density.is === 'about' && series.last.density.clumped && <p>{clumpedWords}</p>}
     {series.previous && <p>{changeWords(series.previous, reading.today)}</p>}
     {series.first && <p>{changeWords(series.first, reading.today)}</p>}
@@ -35,7 +35,7 @@ export const Counts = ({ series, pours, feedings, reading }: CountsProps) => (
     <MoreExact label={everyCount(series.points.length)} of={seriesTitle(series)}>
       <Lines>
         {series.points.toReversed().map((point) => (
-          <CountLine key={point.entry} point={point} per={series.per} reading={reading} />
+          <CountLine key={point.entry} point={point} series={series} reading={reading} />
         ))}
       </Lines>
     </MoreExact>
@@ -44,10 +44,10 @@ export const Counts = ({ series, pours, feedings, reading }: CountsProps) => (
 
 type CountLineProps = {
   readonly point: CountPoint
-  readonly per: CountSeries['per']
+  readonly series: CountSeries
   readonly reading: Reading
 }
-const CountLine = ({ point, per, reading }: CountLineProps) => {
+const CountLine = ({ point, series, reading }: CountLineProps) => {
   const [crossing, setCrossing] = useState(false)
   const { fact, entry } = point
   const when = momentWords(fact, wallDay(fact.at, reading.zone), reading)
@@ -64,7 +64,7 @@ const CountLine = ({ point, per, reading }: CountLineProps) => {
         )
       }
     >
-      {pointWords(point, per).join(' ')}
+      {pointWords(point, series).join(' ')}
     </Line>
   )
 }
