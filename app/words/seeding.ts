@@ -59,6 +59,7 @@ const askedOf = {
   salinity: 'the salinity',
 } as const
 const usual = (of: keyof typeof readyRanges): string => `${readyRanges[of].least} to ${readyRanges[of].most}`
+export const readyHabit = `${usual('celsius')} °C, ${usual('salinity')}\u00a0‰ of salt, no ammonia and no nitrite: common practice; your bottle’s label goes first.`
 export const gapWords = (gap: Exclude<Gap, { gap: 'notKnown' }>): string => {
   switch (gap.gap) {
     case 'ammonia':

@@ -9,6 +9,7 @@ import {
   notKnownWords,
   pourNightWords,
   pumpsOffWords,
+  readyHabit,
   saltWords,
 } from '../../app/words/seeding.ts'
 import { seedingRefusal } from '../../app/words/seedingRefusals.ts'
@@ -108,6 +109,7 @@ describe('sentences', () => {
     expect(said).toHaveLength(5)
     for (const says of said) expect(says).toMatch(/^[A-Z0-9].+[.]$/)
     expect(notKnownWords(found)).toBe('Not said yet: nitrite.')
+    expect(plain(readyHabit)).toMatch(/^22 to 27 °C, 33 to 36 ‰ .*common practice; your bottle’s label goes first\.$/)
     const world = given(tankOf(longGallery, usGal(200), { name: 'Long Gallery' }), lab.slice(1)).world()
     const tank = tankAt(world, longGallery, at('2027-06-15 18:00'))
     if (!tank) throw new Error('no tank')
