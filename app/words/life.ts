@@ -28,11 +28,14 @@ import { type AnyRefusal, refusalText } from './refusals.ts'
 const figure = (value: number): string => toDecimals(value, value < 10 ? 1 : 0)
 export const perWords = { square: 'in 10 by 10 cm', litre: 'per litre' } as const
 
+/** What a figure is told for, and whether the sieve makes it a least one. */
+type Scale = Pick<CountSeries, 'per' | 'least'>
+
 /** "About 125 per litre; the truth lies between 70 and 206." */
-export const densityWords = (density: AnimalDensity, per: CountSeries['per']): string => {
+export const densityWords = (density: AnimalDensity, { per, least: atLeast }: Scale): string => {
   if (density.is === 'noneSeen') return `None seen: fewer than ${figure(density.fewerThan)} ${perWords[per]}.`
   const { low, high } = density.range
-  const least = per === 'litre' ? 'At least about' : 'About'
+  const least = atLeast ? 'At least about' : 'About'
   return `${least} ${figure(density.per)} ${perWords[per]}, between ${figure(low)} and ${figure(high)}.`
 }
 /** For a table: "125 (70 to 206)", "fewer than 31". */
@@ -47,11 +50,12 @@ const ways: Readonly<Record<Looked['how'], string>> = {
   pane: 'On a pane by day',
   jar: 'In a jar, through a sieve',
 }
-export const seriesTitle = ({ how, where, sieve, seconds }: CountSeries): string =>
+export const seriesTitle = ({ how, where, sieve, seconds, least }: CountSeries): string =>
   [
     ways[how],
     ...(where ? [where] : []),
     ...(sieve === undefined ? [] : [`${number(sieve)} µm`]),
+    ...(how === 'jar' && !least ? ['with what it lets through'] : []),
     ...(seconds === undefined || seconds === 60 ? [] : [`${number(seconds)} seconds a pane`]),
   ].join(', ')
 
@@ -64,9 +68,9 @@ export const hoursWords = (fact: SmallLifeCounted): string | undefined => {
   if (minutesDark < 0) return 'The lamp was still on.'
   return `Dark for ${plural(minutesDark, 'minute', 'minutes')}.`
 }
-export const pointWords = ({ fact, density, torch, hours }: CountPoint, per: CountSeries['per']): readonly string[] => [
+export const pointWords = ({ fact, density, torch, hours }: CountPoint, scale: Scale): readonly string[] => [
   `${lookWords({ how: fact.looked.how, counts: fact.counts })}${torch ? `, ${number(torch.median)} in the middle` : ''}.`,
-  densityWords(density, per),
+  densityWords(density, scale),
   ...(density.is === 'about' && density.clumped ? [clumpedWords] : []),
   ...(hours
     ? [`${hoursWords(fact)}${hours === 'otherHour' ? ' Not the second hour of dark: not compared.' : ''}`]
@@ -195,6 +199,7 @@ export const measureNames = {
   rinsedInto: 'the millilitres they were rinsed into',
   lookedAt: 'the millilitres looked at each time',
   sieve: 'the sieve, in micrometres',
+  kept: 'the share the sieve keeps, in per cent',
 } as const
 
 export type LifeRefusal = AnyRefusal | NumberRefusal | CountedRefusal | KindRefusal | { readonly why: 'dayIsNone' }
@@ -210,7 +215,7 @@ export const lifeRefusalText = (refusal: LifeRefusal, reading: Reading): string 
     case 'countTooLarge':
       return `More than ${number(refusal.most)}? Look at the number again.`
     case 'lookOutOfRange':
-      return `${capital(measureNames[refusal.of])}: above 0, and ${number(refusal.most)} at most.`
+      return `${capital(measureNames[refusal.of])}: above 0, and ${number(refusal.most * (refusal.of === 'kept' ? 100 : 1))} at most.`
     case 'lookedAtMoreThanRinsed':
       return `${number(refusal.inAll)} mL were looked at in all, and there were only ${number(refusal.rinsedInto)} mL. Look at the numbers again.`
     case 'wordsTooLong':

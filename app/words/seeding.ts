@@ -12,6 +12,7 @@ import {
   type RunNow,
   readyRanges,
   reseedWeeks,
+  type saltOfPour,
   type TankDescribed,
   type WaterPlace,
   type Zone,
@@ -21,9 +22,13 @@ import { list } from './list.ts'
 import { capital, inWords, millilitres, number, plural } from './numbers.ts'
 import type { Reading } from './reading.ts'
 import { animalWords, placeWords } from './seedingEntries.ts'
-import { deviceWords } from './steps.ts'
+import { bare, deviceName, deviceWords, type WhichIs } from './steps.ts'
 
-export const deviceOption = (device: DeviceSort) => ({ value: device, label: capital(deviceWords[device].slice(4)) })
+export const sortOption = (device: DeviceSort) => ({ value: device, label: capital(bare(deviceWords[device])) })
+export const deviceOption = (key: string, which: WhichIs) => ({
+  value: key,
+  label: capital(bare(deviceName(key, which))),
+})
 export const placeOptions = (['display', 'refugium', 'sump'] as const).map((value) => ({
   value,
   label: capital(placeWords[value].slice(4)),
@@ -54,6 +59,7 @@ const askedOf = {
   salinity: 'the salinity',
 } as const
 const usual = (of: keyof typeof readyRanges): string => `${readyRanges[of].least} to ${readyRanges[of].most}`
+export const readyHabit = `${usual('celsius')} °C, ${usual('salinity')}\u00a0‰ of salt, no ammonia and no nitrite: common practice; your bottle’s label goes first.`
 export const gapWords = (gap: Exclude<Gap, { gap: 'notKnown' }>): string => {
   switch (gap.gap) {
     case 'ammonia':
@@ -70,9 +76,11 @@ export const gapWords = (gap: Exclude<Gap, { gap: 'notKnown' }>): string => {
     case 'salinity':
       return `${number(gap.measured)} parts per thousand is too ${gap.high ? 'much' : 'little'}: ${usual('salinity')} is usual.`
     case 'gravityTyped':
-      return `${number(gap.measured)} is a specific gravity, it seems. Here the salt is in parts per thousand: about 35.`
+      return gravityWords(gap.measured)
   }
 }
+export const gravityWords = (typed: number): string =>
+  `${number(typed)} is a specific gravity, it seems. Here the salt is in parts per thousand: about 35.`
 export const notKnownWords = (found: readonly Gap[]): string | undefined => {
   const open = found.flatMap((gap) => (gap.gap === 'notKnown' ? [askedOf[gap.of]] : []))
   return open.length > 0 ? `Not said yet: ${list(open)}.` : undefined
@@ -176,6 +184,13 @@ export const leftWords = ({ left }: Balance): string =>
     : left < 0
       ? `${millilitres(-left)} more went out than came: top up with salt water`
       : 'nothing'
+/** "The salt goes from 35 to 34.98 ‰: less than a meter shows." */
+export const saltWords = ({ before, after, notable }: NonNullable<ReturnType<typeof saltOfPour>>): string =>
+  notable
+    ? `The salt goes from ${number(before)} to ${number(after)}\u00a0‰, over half a part in a thousand: measure again in the morning.`
+    : number(after) === number(before)
+      ? `The salt stays at ${number(before)}\u00a0‰.`
+      : `The salt goes from ${number(before)} to ${number(after)}\u00a0‰: too little to do anything about.`
 /** On the phone's own calendar, where nothing else is said. */
 export const pumpsAlarmWords = (tank: string): string => `${tank}: switch the pumps on`
 export const morningAlarmWords = (tank: string): string => `${tank}: switch on what is still off since the night`

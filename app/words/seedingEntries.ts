@@ -1,5 +1,13 @@
 /** The diary's sentences for live bottles and the night they are poured. */
-import { type Moment, planOfRun, type RunId, type SeedingFact, type World, type Zone } from '../../core/index.ts'
+import {
+  type Moment,
+  planOfRun,
+  type RunId,
+  type SeedingFact,
+  type World,
+  whichOn,
+  type Zone,
+} from '../../core/index.ts'
 import { clock, dayWords, nightWords } from './dates.ts'
 import { list } from './list.ts'
 import { tankName } from './names.ts'
@@ -20,10 +28,17 @@ const because = (why: string | undefined): string => (why ? ` (${reasonText(why)
 const at = (moment: Moment, zone: Zone): string => clock(moment, zone)
 
 export const seedingEntryText = (fact: SeedingFact, world: World, now: Moment, { today, zone }: Reading): string => {
-  const tankOf = (run: RunId): string => {
+  const planOf = (run: RunId) => {
     const known = world.runs.get(run)
-    const plan = known && planOfRun(known, now)
+    return known && planOfRun(known, now)
+  }
+  const tankOf = (run: RunId): string => {
+    const plan = planOf(run)
     return plan ? tankName(world, plan.tank, now) : 'a run not on record'
+  }
+  const whichIn = (run: RunId) => {
+    const plan = planOf(run)
+    return plan && whichOn(world, plan.tank)
   }
   switch (fact.kind) {
     case 'equipmentDescribed': {
@@ -49,10 +64,12 @@ export const seedingEntryText = (fact: SeedingFact, world: World, now: Moment, {
       const where = fact.pours.map(
         ({ into, bottles }) => `${plural(bottles, 'bottle', 'bottles')} into ${placeWords[into]}`,
       )
-      return `Planned for ${tankName(world, fact.tank, now)}, ${nightWords(fact.night)}, ${dayWords(fact.night, today)}: ${list(where)}, pumps off at ${at(fact.off, zone)}${because(fact.anyway)}.`
+      const first = world.runs.get(fact.run)?.planned[0]
+      const begins = first && first.at < fact.at ? 'Plan changed for' : 'Planned for'
+      return `${begins} ${tankName(world, fact.tank, now)}, ${nightWords(fact.night)}, ${dayWords(fact.night, today)}: ${list(where)}, pumps off at ${at(fact.off, zone)}${because(fact.anyway)}.`
     }
     case 'seedingStepDone':
-      return `${tankOf(fact.run)}: ${stepName(fact.step)}.`
+      return `${tankOf(fact.run)}: ${stepName(fact.step, whichIn(fact.run))}.`
     case 'seedingWaterTaken': {
       const way = { out: 'out', borrowed: 'borrowed', putBack: 'put back' } as const
       return `${tankOf(fact.run)}: ${millilitres(fact.amount)} of tank water ${way[fact.way]}.`

@@ -14,6 +14,7 @@ import { clock } from './dates.ts'
 import { number } from './numbers.ts'
 import type { Reading } from './reading.ts'
 import { type AnyRefusal, refusalText } from './refusals.ts'
+import { gravityWords } from './seeding.ts'
 
 /** Refusals that share a shape, one by one: each is told apart by its reason. */
 type Apart<Refusal extends { readonly why: string }> = Refusal extends unknown
@@ -50,6 +51,12 @@ export const seedingRefusal = (refusal: SeedingFieldRefusal, reading: Reading): 
         : 'There is a medicine in this water, and many kill copepods and rotifers: nothing is planned until it is out.'
     case 'alreadyGone':
       return 'That hour is past. Choose one that is still to come; what was poured already can be written down as it was.'
+    case 'underWay':
+      return 'The pumps have been off, something is poured, or the night is over: the plan stands as it is.'
+    case 'notSalinity':
+      return refusal.typed < 2
+        ? gravityWords(refusal.typed)
+        : 'Between 2 and 45 parts per thousand; left empty if not known.'
     case 'morningFirst':
       return 'The morning comes after the pumps go off.'
     case 'displayLit':
@@ -72,6 +79,8 @@ export const seedingRefusal = (refusal: SeedingFieldRefusal, reading: Reading): 
       return 'A letter opens tomorrow or later.'
     case 'noPlaces':
       return 'Where may they go? One place at least.'
+    case 'sameKey':
+      return 'Two devices would go by one mark. Take one of them away and add it again.'
     case 'noBottles':
       return 'How many bottles came?'
     case 'claimHours':

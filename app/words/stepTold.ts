@@ -1,15 +1,15 @@
 /** What a step of the pumps-off night says, and why. */
 import { type DeviceSort, readStep, type WaterPlace } from '../../core/index.ts'
 import { placeWords } from './seedingEntries.ts'
-import { deviceName, deviceOf, stepName } from './steps.ts'
+import { deviceName, deviceOf, stepName, type WhichIs } from './steps.ts'
 
 /** What to do at a step, in the dark, in one breath; and what goes wrong without it. */
-export const stepTold = (step: string): { readonly say: string; readonly note?: string } => {
+export const stepTold = (step: string, which?: WhichIs): { readonly say: string; readonly note?: string } => {
   const read = readStep(step)
-  if (!read) return { say: stepName(step) }
+  if (!read) return { say: stepName(step, which) }
   const { key = '', place = 'display' } = read
   const sort = deviceOf(key)
-  const name = deviceName(key)
+  const name = deviceName(key, which)
   const note = sort && (read.does === 'off' || read.does === 'out' ? offNotes[sort] : onNotes[sort])
   const told = (say: string, why = note) => (why ? { say, note: why } : { say })
   switch (read.does) {

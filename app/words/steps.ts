@@ -1,5 +1,5 @@
 /** What a step of the pumps-off night is called, by its key: short, and true once it is done. */
-import { type DeviceSort, readStep } from '../../core/index.ts'
+import { type DeviceSort, readStep, type Which } from '../../core/index.ts'
 import { capital } from './numbers.ts'
 
 export const deviceWords: Readonly<Record<DeviceSort, string>> = {
@@ -18,21 +18,37 @@ export const deviceWords: Readonly<Record<DeviceSort, string>> = {
 }
 const places = { display: 'the display', sump: 'the sump', refugium: 'the refugium' } as const
 
+/** One of a sort of which there are several. */
+const oneOf: Readonly<Partial<Record<DeviceSort, string>>> = {
+  dosingPump: 'the dosing pump',
+  reactor: 'the reactor',
+  wave: 'the wave pump',
+}
+
+/** What tells a device apart, by its key; undefined for one nobody described. */
+export type WhichIs = (key: string) => Which | undefined
+const byItsKey: WhichIs = (key) => {
+  const number = /\d+$/.exec(key)?.[0]
+  return number === undefined ? {} : { nth: Number(number) }
+}
+
 /** A second one of a sort has a number after its name. */
 export const deviceOf = (key: string): DeviceSort | undefined => {
   const sort = key.replace(/-?\d+$/, '')
   return Object.hasOwn(deviceWords, sort) ? (sort as DeviceSort) : undefined
 }
-/** "the skimmer", "the wave pumps 2". */
-export const deviceName = (key: string): string => {
+/** "the skimmer", "the wave pump 2", "the return pump “left”". */
+export const deviceName = (key: string, which: WhichIs = byItsKey): string => {
   const sort = deviceOf(key)
-  const which = /\d+$/.exec(key)?.[0]
-  return sort ? `${deviceWords[sort]}${which ? `\u00a0${which}` : ''}` : key.replace(/-/g, ' ')
+  if (!sort) return key.replace(/-/g, ' ')
+  const { name, nth } = which(key) ?? byItsKey(key) ?? {}
+  const one = oneOf[sort] ?? deviceWords[sort]
+  return name ? `${one} “${name}”` : nth ? `${one}\u00a0${nth}` : deviceWords[sort]
 }
-const bare = (name: string): string => name.replace(/^the /, '')
+export const bare = (name: string): string => name.replace(/^the /, '')
 
 /** A step a newer version knows goes by its own key. */
-export const stepName = (step: string): string => {
+export const stepName = (step: string, which?: WhichIs): string => {
   const read = readStep(step)
   const { key = '', place = 'display' } = read ?? {}
   switch (read?.does) {
@@ -40,7 +56,7 @@ export const stepName = (step: string): string => {
     case 'on':
     case 'out':
     case 'in':
-      return capital(`${bare(deviceName(key))} ${read.does}`)
+      return capital(`${bare(deviceName(key, which))} ${read.does}`)
     case 'dark':
       return `Dark over ${places[place]}`
     case 'level':

@@ -25,6 +25,9 @@ import { reasonText } from './reasons.ts'
 export const keepFreezerShut = `Keep it shut: full, it stays frozen for about ${shutFreezerHours.full} hours; half full, about ${shutFreezerHours.halfFull}.`
 export const keepFridgeShut = `Keep it shut: closed, it stays cold for about ${inWords(shutFridgeHours)} hours, and nothing is lost by then.`
 
+/** Under the hours above, and under those it is judged by. */
+export const hoursHabit = 'These hours are common practice; your food’s label goes first.'
+
 export type Option<Value extends string> = { readonly value: Value; readonly label: string; readonly hint: string }
 
 /** How to tell, without a thermometer. */

@@ -1,6 +1,8 @@
 /** Water in, water out: as much tank water leaves as came with the bottles. */
-import { type Microlitres, microlitres } from '../basis/amounts.ts'
+import { litres, type Microlitres, microlitres } from '../basis/amounts.ts'
 import { ok, type Result, refuse } from '../basis/result.ts'
+import type { TankWater } from '../tank/facts.ts'
+import { trueWater } from '../tank/state.ts'
 import type { WaterPlace } from '../watch/facts.ts'
 import type { SeedingPlanned, SeedingPoured } from './facts.ts'
 import type { Run } from './state.ts'
@@ -21,6 +23,10 @@ export const balanceOf = ({ pours, water }: Run): Balance => {
   const out = of('out') + Math.max(0, of('borrowed') - of('putBack'))
   return { in: microlitres(came), out: microlitres(out), left: came - out }
 }
+
+/** What the bottles of a plan hold in all. */
+export const bottledIn = ({ pours, holds }: Pick<SeedingPlanned, 'pours' | 'holds'>): Microlitres =>
+  microlitres(Math.round(pours.reduce((sum, { bottles }) => sum + bottles, 0) * holds))
 
 /** What a plan will bring in: bottles by what one holds, and a rinse each if it is new salt water. */
 export const plannedIn = ({ pours, holds, rinse }: Pick<SeedingPlanned, 'pours' | 'holds' | 'rinse'>): Microlitres => {
@@ -66,6 +72,9 @@ export const filled = (
   rinse: microlitres(rinse?.of === 'newSaltWater' ? Math.round(bottles * rinse.each) : 0),
 })
 
+/** Parts per thousand of water that animals live in; less is a specific gravity. Our own judgement. */
+export const isSalinity = (typed: number): boolean => typed >= 2 && typed <= 45
+
 export type ShiftRefusal = { readonly why: 'noWater' } | { readonly why: 'notSalinity'; readonly typed: number }
 export type Shift = {
   /** Parts per thousand afterwards. */
@@ -88,10 +97,25 @@ export const saltShift = (
   bottleSalinity: number,
 ): Result<Shift, ShiftRefusal> => {
   if (!(litres > 0)) return refuse({ why: 'noWater' })
-  for (const typed of [salinity, bottleSalinity])
-    if (!(typed >= 2 && typed <= 45)) return refuse({ why: 'notSalinity', typed })
+  for (const typed of [salinity, bottleSalinity]) if (!isSalinity(typed)) return refuse({ why: 'notSalinity', typed })
   const v = Math.min(litres, poured / 1_000_000)
   const after = (salinity * (litres - v) + bottleSalinity * v) / litres
   const change = after - salinity
   return ok({ after, change, notable: Math.abs(change) > 0.5 })
+}
+
+/**
+ * What so much water out of live bottles does to the salt of a tank, as much tank water leaving: by the tank's true water, or
+ * the volume it goes by. New salt water to rinse with is taken to be as salty as the tank. Undefined while either salinity or
+ * the water is not known.
+ */
+export const saltOfPour = (
+  { tankSalt, bottleSalt }: Pick<SeedingPlanned, 'tankSalt' | 'bottleSalt'>,
+  water: TankWater,
+  poured: Microlitres,
+): (Shift & { readonly before: number }) | undefined => {
+  const held = trueWater(water) ?? water.stated
+  if (tankSalt === undefined || bottleSalt === undefined || !held) return undefined
+  const shift = saltShift(litres(held), tankSalt, poured, bottleSalt)
+  return shift.ok ? { ...shift.value, before: tankSalt } : undefined
 }

@@ -19,8 +19,12 @@ export const usualDevices: readonly DeviceSort[] = ['topOff', 'sock', 'skimmer',
 /** Wave pumps may stay on: she decides. Everything else stops. */
 export const usuallyStops = (device: DeviceSort): boolean => device !== 'wave'
 
-export type EquipmentRefusal = { readonly why: 'noSuchTank' | 'noPlaces' }
+export type EquipmentRefusal =
+  | { readonly why: 'noSuchTank' | 'noPlaces' }
+  /** Steps are told apart by the keys of their devices. */
+  | { readonly why: 'sameKey'; readonly key: string }
 
+/** All that runs on a tank, whole. Refuses a tank not kept, nowhere to pour, and two devices of one key. */
 export const describeEquipment = (
   state: TankState,
   asked: Omit<EquipmentDescribed, 'kind' | 'at'>,
@@ -28,7 +32,12 @@ export const describeEquipment = (
 ): Result<readonly [EquipmentDescribed], EquipmentRefusal> => {
   if (!tankKept(state, asked.tank, now)) return refuse({ why: 'noSuchTank' })
   if (asked.places.length === 0) return refuse({ why: 'noPlaces' })
-  return ok([{ kind: 'equipmentDescribed', at: now, ...asked }])
+  const twice = asked.devices.find(({ key }, place) => asked.devices.findIndex((each) => each.key === key) < place)
+  if (twice) return refuse({ why: 'sameKey', key: twice.key })
+  const devices = asked.devices.map(({ name = '', ...device }) =>
+    name.trim() ? { ...device, name: name.trim() } : device,
+  )
+  return ok([{ kind: 'equipmentDescribed', at: now, ...asked, devices }])
 }
 
 export const noteTreated = (

@@ -98,6 +98,9 @@ export type SeedingPlanned = {
   readonly waterOut: 'before' | 'after' | 'half'
   /** Of each bottle; absent: they are not rinsed. */
   readonly rinse?: { readonly each: Microlitres; readonly of: 'newSaltWater' | 'tankWater' }
+  /** Parts per thousand: of the tank, and of the water in the bottles. What is not known is left out, for it is not none. */
+  readonly tankSalt?: number
+  readonly bottleSalt?: number
   /** In the order they are done. */
   readonly steps: readonly { readonly step: string; readonly at: Moment }[]
   /** When the pumps are off, and the morning hour. */

@@ -8,7 +8,10 @@ import { clockGrace } from '../ledger/snapshot.ts'
 import { lampOut } from '../tank/lamp.ts'
 import { nightOf, type TankState, tankKept } from '../tank/state.ts'
 import type { LivePoured, WaterPlace } from '../watch/facts.ts'
+import { isSalinity } from './balance.ts'
+import { planMayChange, withSwitchedOff } from './change.ts'
 import type {
+  EquipmentDescribed,
   SeedingPlanned,
   SeedingPoured,
   SeedingStepDone,
@@ -16,12 +19,15 @@ import type {
   SeedingWaterTaken,
   TankTreated,
 } from './facts.ts'
+import { runNow } from './run.ts'
 import { equipmentAt, planOfRun, type SeedingState, treatedAt } from './state.ts'
-import { stepsOf } from './steps.ts'
+import { type RunAsked, type SeedingStep, stepsOf } from './steps.ts'
 
 export type SeedingAsked = Omit<SeedingPlanned, 'kind' | 'at' | 'night' | 'steps'>
 export type SeedingRefusal =
   | { readonly why: 'noSuchTank' | 'noEquipment' | 'nothingToPour' | 'morningFirst' | 'alreadyGone' }
+  /** A pump is off, something is poured, or it is stopped: the plan stands. */
+  | { readonly why: 'underWay' }
   /** What is in the water kills what is poured. */
   | { readonly why: 'treatedWater'; readonly with: Exclude<TankTreated['with'], 'nothing'> }
   /** The display is still lit when the pumps stop; it is dark from `dark`. */
@@ -29,10 +35,16 @@ export type SeedingRefusal =
   /** A germ-killing lamp or ozone that runs on kills what is poured. */
   | { readonly why: 'killsWhatIsPoured'; readonly device: 'uv' | 'ozone' }
   | { readonly why: 'bottlesNotPositive'; readonly into: WaterPlace }
+  /** Outside 2 to 45 parts per thousand: below 2 it is a specific gravity. */
+  | { readonly why: 'notSalinity'; readonly typed: number; readonly of: 'tankSalt' | 'bottleSalt' }
 
 type State = TankState & SeedingState
 
-/** Refused where it would kill the animals or leave the tank at risk. What has been done is never refused: see the log. */
+/**
+ * Refused where it would kill the animals or leave the tank at risk. What has been done is never refused: see the log.
+ * With the id of a run that is planned already its plan is written again, until a pump is off: the ticks stay, and what is
+ * ticked off stays among the steps until it is on again.
+ */
 export const planSeeding = (
   state: State,
   asked: SeedingAsked,
@@ -40,14 +52,20 @@ export const planSeeding = (
 ): Result<readonly [SeedingPlanned], SeedingRefusal> => {
   const tank = tankKept(state, asked.tank, now)
   if (!tank) return refuse({ why: 'noSuchTank' })
+  const begun = state.runs.get(asked.run)
+  const stands = begun && runNow(begun, now)
+  if (stands && !planMayChange(stands)) return refuse({ why: 'underWay' })
   const equipment = equipmentAt(state, asked.tank, now)
   if (!equipment) return refuse({ why: 'noEquipment' })
   if (asked.pours.length === 0) return refuse({ why: 'nothingToPour' })
   for (const { into, bottles } of asked.pours)
     if (!(bottles > 0 && bottles <= 1_000)) return refuse({ why: 'bottlesNotPositive', into })
+  for (const of of ['tankSalt', 'bottleSalt'] as const) {
+    const typed = asked[of]
+    if (typed !== undefined && !isSalinity(typed)) return refuse({ why: 'notSalinity', typed, of })
+  }
   const treated = treatedAt(state, asked.tank, now)
   if (treated && treated.with !== 'nothing') return refuse({ why: 'treatedWater', with: treated.with })
-  const begun = state.runs.get(asked.run)
   // Corrected on the way its hour may have come; a new plan lies ahead.
   if ((begun?.done.size ?? 0) === 0 && asked.off < now - clockGrace) return refuse({ why: 'alreadyGone' })
   if (asked.morning <= asked.off) return refuse({ why: 'morningFirst' })
@@ -56,8 +74,19 @@ export const planSeeding = (
   if (asked.pours.some(({ into }) => into === 'display') && asked.off < dark) return refuse({ why: 'displayLit', dark })
   const kills = equipment.devices.find(({ device, stops }) => !stops && (device === 'uv' || device === 'ozone'))?.device
   if (kills === 'uv' || kills === 'ozone') return refuse({ why: 'killsWhatIsPoured', device: kills })
-  const steps = stepsOf(equipment, asked).map(({ step, at }) => ({ step, at }))
+  const steps = stepsForRun(state, equipment, asked).map(({ step, at }) => ({ step, at }))
   return ok([{ kind: 'seedingPlanned', at: now, ...asked, night, steps }])
+}
+
+/** The steps of a plan as it would be saved, those of what is switched off already among them. */
+export const stepsForRun = (
+  { runs, equipment }: SeedingState,
+  described: EquipmentDescribed,
+  asked: RunAsked & Pick<SeedingPlanned, 'run' | 'tank'>,
+): readonly SeedingStep[] => {
+  const run = runs.get(asked.run)
+  const devices = run ? withSwitchedOff(described, run, equipment.get(asked.tank) ?? []) : described.devices
+  return stepsOf({ devices, places: described.places }, asked)
 }
 
 export type RunRefusal =

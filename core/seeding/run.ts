@@ -26,7 +26,8 @@ export type RunNow = {
   readonly pumps: { readonly off: Moment; readonly backBy: Moment; readonly late: number } | undefined
 }
 
-const isFlowOff = (step: string): boolean => /^(return|wave)/.test(step) && readStep(step)?.does === 'off'
+/** A pump's step, switching it off. */
+export const isFlowOff = (step: string): boolean => /^(return|wave)/.test(step) && readStep(step)?.does === 'off'
 const isFlowOn = (step: string): boolean => /^(return|wave)/.test(step) && readStep(step)?.does === 'on'
 const lateBy = (at: Moment, now: Moment): number => Math.max(0, Math.floor((now - at) / minute))
 

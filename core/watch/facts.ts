@@ -39,6 +39,8 @@ export type Looked =
       readonly lookedAt: number
       /** Micrometres. */
       readonly sieve?: number
+      /** The share of the animals the sieve is known to keep, above 0 and at most 1. Absent: not known. */
+      readonly kept?: number
     }
 
 export type SmallLifeCounted = {

@@ -30,6 +30,8 @@ export const mostLooked = {
   rinsedInto: 10_000,
   lookedAt: 10_000,
   sieve: 5_000,
+  /** A share: all of them. */
+  kept: 1,
 } as const
 export type LookPart = keyof typeof mostLooked
 

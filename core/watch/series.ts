@@ -37,6 +37,8 @@ export type CountSeries = {
   readonly where?: string
   /** A jar: micrometres of its sieve. */
   readonly sieve?: number
+  /** A jar whose sieve lets some through, nobody knows how many: every figure is a least one. */
+  readonly least: boolean
   /** By torch: seconds a pane. */
   readonly seconds?: number
   readonly per: 'square' | 'litre'
@@ -50,7 +52,8 @@ export type CountSeries = {
 
 /**
  * The counts of a tank, those of one way and one spot together: only such are compared. By torch also the seconds must be
- * the same, in a jar the sieve. The series counted last comes first.
+ * the same, in a jar the sieve, and whether it is known what share it keeps: a figure of all is not beside a least one. The
+ * series counted last comes first.
  */
 export const countSeries = (state: WatchState, tank: TankId): readonly CountSeries[] => {
   const byKey = new Map<string, CountPoint[]>()
@@ -66,14 +69,22 @@ export const countSeries = (state: WatchState, tank: TankId): readonly CountSeri
 }
 
 const keyOf = ({ looked, where = '' }: SmallLifeCounted): string => {
-  const condition = looked.how === 'torch' ? looked.seconds : looked.how === 'jar' ? (looked.sieve ?? '') : ''
+  const condition =
+    looked.how === 'torch'
+      ? looked.seconds
+      : looked.how === 'jar'
+        ? `${looked.sieve ?? ''}${looked.kept === undefined ? '' : '/kept'}`
+        : ''
   return `${looked.how}/${condition}/${where.trim().toLowerCase()}`
 }
 
 /** Undefined for counts that another version may have written and nothing can be reckoned of. */
 const pointOf = (entry: Stamp, fact: SmallLifeCounted): CountPoint | undefined => {
   const { looked, counts } = fact
-  const each = looked.how === 'jar' ? (looked.lookedAt * looked.litres) / looked.rinsedInto : looked.frame / paneSquare
+  const each =
+    looked.how === 'jar'
+      ? ((looked.lookedAt * looked.litres) / looked.rinsedInto) * (looked.kept ?? 1)
+      : looked.frame / paneSquare
   const looks = { counts, each }
   const density = animalDensity(looks)
   if (!density.ok) return undefined
@@ -108,6 +119,7 @@ const seriesOf = (key: string, points: readonly CountPoint[]): CountSeries | und
     how: looked.how,
     ...(where ? { where } : {}),
     ...(looked.how === 'jar' && looked.sieve !== undefined ? { sieve: looked.sieve } : {}),
+    least: looked.how === 'jar' && looked.kept === undefined,
     ...(looked.how === 'torch' ? { seconds: looked.seconds } : {}),
     per: looked.how === 'jar' ? 'litre' : 'square',
     points,

@@ -57,14 +57,20 @@ test('a jar is counted look by look', async () => {
   await type('Look 2', '6')
   await type('Look 3', '5')
   expect(screen.getByText('At least about 125 per litre, between 70 and 206.')).toBeDefined()
+  await type('Of the animals it keeps, if you know it', '120')
+  await userEvent.click(screen.getByRole('button', { name: 'Keep this count' }))
+  await screen.findByText('The share the sieve keeps, in per cent: above 0, and 100 at most.')
+  await type('Of the animals it keeps, if you know it', '80')
+  expect(screen.getByText('About 156 per litre, between 87 and 258.')).toBeDefined()
   await type('Where was the jar filled?', 'sump')
   await userEvent.click(screen.getByRole('button', { name: 'Keep this count' }))
   await screen.findByText('The count is kept.', {}, { timeout: 10_000 })
   expect(currentWorld().watched.get(longGallery)?.counted[0]?.fact).toMatchObject({
-    looked: { how: 'jar', litres: 2, rinsedInto: 50, lookedAt: 1 },
+    looked: { how: 'jar', litres: 2, rinsedInto: 50, lookedAt: 1, kept: 0.8 },
     counts: [4, 6, 5],
     where: 'sump',
   })
   await userEvent.click(screen.getByRole('button', { name: 'Undo' }))
   await screen.findByText('Nothing is written down of the small life yet.', {}, { timeout: 10_000 })
+  expect(screen.getByRole('link', { name: 'Plan a pour' }).getAttribute('href')).toBe(`#/seeding/${longGallery}/plan`)
 }, 60_000)

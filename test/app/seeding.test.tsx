@@ -9,6 +9,8 @@ import {
   notKnownWords,
   pourNightWords,
   pumpsOffWords,
+  readyHabit,
+  saltWords,
 } from '../../app/words/seeding.ts'
 import { seedingRefusal } from '../../app/words/seedingRefusals.ts'
 import { stepName } from '../../app/words/steps.ts'
@@ -54,10 +56,16 @@ describe('steps', () => {
   })
 
   test('a few, word for word', () => {
-    expect(plain(stepName('wave-2-off'))).toBe('Wave pumps 2 off')
+    expect(stepName('wave-off')).toBe('Wave pumps off')
+    expect(plain(stepName('wave-2-off'))).toBe('Wave pump 2 off')
     expect(stepName('return-on')).toBe('Return pump on')
     expect(stepTold('uv-off')).toEqual({ say: 'Switch off the UV lamp', note: 'It kills what you pour.' })
     expect(stepTold('sock-in').say).toBe('Put the sock or floss back in')
+    const left = () => ({ name: 'left' })
+    expect(stepName('return-2-off', left)).toBe('Return pump “left” off')
+    expect(stepTold('return-2-on', left).say).toBe('Switch the return pump “left” back on')
+    expect(plain(stepName('return-off', () => ({ nth: 1 })))).toBe('Return pump 1 off')
+    expect(stepName('return-2-off', () => ({}))).toBe('Return pump off')
     expect(stepName('moon-off')).toBe('Moon off')
     expect(stepName('something-newer')).toBe('Something newer')
   })
@@ -79,6 +87,15 @@ describe('sentences', () => {
     expect(plain(pumpsOffWords('Long Gallery', 17))).toBe('Switch the pumps of Long Gallery on: 17 minutes late.')
   })
 
+  test('what a pour does to the salt', () => {
+    const shift = { before: 35, after: 34.9502, change: -0.0498, notable: false }
+    expect(plain(saltWords(shift))).toBe('The salt goes from 35 to 34.95 ‰: too little to do anything about.')
+    expect(plain(saltWords({ ...shift, after: 35.001 }))).toBe('The salt stays at 35 ‰.')
+    expect(plain(saltWords({ ...shift, after: 34.4, notable: true }))).toMatch(/from 35 to 34.4 ‰, over half a part/)
+    expect(seedingRefusal({ why: 'notSalinity', typed: 1.025, of: 'tankSalt' }, reading)).toMatch(/specific gravity/)
+    expect(seedingRefusal({ why: 'notSalinity', typed: 60, of: 'bottleSalt' }, reading)).toMatch(/^Between 2 and 45/)
+  })
+
   test('refused water, light and lamps, with what would settle it', () => {
     expect(seedingRefusal({ why: 'treatedWater', with: 'copper' }, reading)).toMatch(/copper.*kills/)
     expect(seedingRefusal({ why: 'displayLit', dark: at('2027-06-15 21:00') }, reading)).toMatch(/lit until 21:00/)
@@ -92,6 +109,7 @@ describe('sentences', () => {
     expect(said).toHaveLength(5)
     for (const says of said) expect(says).toMatch(/^[A-Z0-9].+[.]$/)
     expect(notKnownWords(found)).toBe('Not said yet: nitrite.')
+    expect(plain(readyHabit)).toMatch(/^22 to 27 °C, 33 to 36 ‰ .*common practice; your bottle’s label goes first\.$/)
     const world = given(tankOf(longGallery, usGal(200), { name: 'Long Gallery' }), lab.slice(1)).world()
     const tank = tankAt(world, longGallery, at('2027-06-15 18:00'))
     if (!tank) throw new Error('no tank')

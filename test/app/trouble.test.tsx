@@ -44,6 +44,7 @@ const bag = (name: RegExp) => within(screen.getByRole('radiogroup', { name }))
 test('answers bag by bag stand again when the page is opened anew, and are one report', async () => {
   open(`/food/place/${kitchenFreezer}/thaw`)
   await userEvent.click(await screen.findByRole('radio', { name: 'One by one' }, patient))
+  expect(screen.getByText('These hours are common practice; your food’s label goes first.')).toBeDefined()
   await userEvent.click(bag(/^blue clip/).getByRole('radio', { name: 'Thawed, but cold' }))
   await screen.findByText(/30 are for the bin or for feeding a culture/)
   await flushDrafts()

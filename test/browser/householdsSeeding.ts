@@ -18,8 +18,8 @@ const parcel = 'parcel1' as ParcelId
 const equipment = equipmentOf(['topOff', 'sock', 'skimmer', 'uv', 'return', 'wave', 'sumpHeater'])
 const day = '2026-11-25'
 
-const atTheDoor = (): Book => {
-  const book = given(tankOf(longGallery, usGal(108.33), { name: 'Long Gallery' }), equipment)
+const atTheDoor = (runs = equipment): Book => {
+  const book = given(tankOf(longGallery, usGal(108.33), { name: 'Long Gallery' }), runs)
   book.does(() =>
     recordArrival(
       {
@@ -34,8 +34,8 @@ const atTheDoor = (): Book => {
   )
   return book
 }
-const planned = (): Book => {
-  const book = atTheDoor()
+const planned = (runs = equipment): Book => {
+  const book = atTheDoor(runs)
   book.does((world) =>
     planSeeding(
       world,
@@ -51,6 +51,8 @@ const planned = (): Book => {
         holds: mL(473),
         waterOut: 'after',
         rinse: { each: mL(100), of: 'newSaltWater' },
+        tankSalt: 35,
+        bottleSalt: 28,
         off: at(`${day} 21:40`),
         morning: at('2026-11-26 07:30'),
       },
@@ -83,9 +85,25 @@ const halfWay = (): readonly Entry<Fact>[] => {
   return book.entries()
 }
 
+/** Two return pumps and two wave pumps, one of which runs on; all is off but the pumps. */
+const severalPumps = (): readonly Entry<Fact>[] => {
+  const book = planned({
+    ...equipment,
+    devices: [
+      ...equipment.devices.map((it) => (it.key === 'return' ? { ...it, name: 'left' } : it)),
+      { key: 'return-2', device: 'return', name: 'over the overflow', stops: true },
+      { key: 'wave-2', device: 'wave', stops: true },
+    ],
+  })
+  for (const step of ['topOff-off', 'sock-out', 'dark-display', 'skimmer-off', 'uv-off'])
+    book.does((world) => tickStep(world, { run, step }, at(`${day} 21:25`)))
+  return book.entries()
+}
+
 export const householdsSeeding = {
   liveBottlesCame: () => atTheDoor().entries(),
   nightPlanned: () => planned().entries(),
   nightPumpsOff: () => pumpsOff().entries(),
   nightHalfWay: halfWay,
+  severalPumps,
 }

@@ -198,6 +198,24 @@ export const states: readonly State[] = [
   },
   { name: 'live bottles, the plan', household: 'liveBottlesCame', route: '/seeding/longgallery/plan', unfolded: true },
   {
+    name: 'live bottles, several of one sort',
+    household: 'severalPumps',
+    route: '/seeding/longgallery/equipment',
+  },
+  {
+    name: 'the night, its plan changed',
+    household: 'nightPlanned',
+    route: '/seeding/longgallery/plan/run/run1',
+    time: '2026-11-25T20:50:00Z',
+    unfolded: true,
+  },
+  {
+    name: 'the night, several pumps',
+    household: 'severalPumps',
+    route: '/seeding/run/run1',
+    time: '2026-11-25T21:40:00Z',
+  },
+  {
     name: 'the night, half way',
     household: 'nightHalfWay',
     route: '/seeding/run/run1',

@@ -97,7 +97,7 @@ const jarSays = (fields: Fields): string | undefined => {
   const read = readCount('jar', fields)
   if (!read.ok || read.value.looked.how !== 'jar') return undefined
   const found = jarSample({ ...read.value.looked, counts: read.value.counts })
-  return found.ok ? densityWords(found.value.perLitre, 'litre') : undefined
+  return found.ok ? densityWords(found.value.perLitre, { per: 'litre', least: found.value.atLeast }) : undefined
 }
 
 type JarFieldsProps = {
@@ -134,6 +134,14 @@ const JarFields = ({ fields, onChange, form }: JarFieldsProps) => (
       value={fields.sieve}
       onChange={(sieve) => onChange({ sieve })}
       error={form.wrong('sieve')}
+    />
+    <NumberField
+      label="Of the animals it keeps, if you know it"
+      hint="Some slip through. Left empty, the count is a least one."
+      unit="%"
+      value={fields.kept}
+      onChange={(kept) => onChange({ kept })}
+      error={form.wrong('kept')}
     />
   </>
 )

@@ -29,7 +29,7 @@ type CountsProps = {
 
 export const Counts = ({ series, pours, feedings, photos, reading }: CountsProps) => (
   <Section title={seriesTitle(series)}>
-    <p>{densityWords(series.last.density, series.per)}</p>
+    <p>{densityWords(series.last.density, series)}</p>
     {series.last.density.is === 'about' && series.last.density.clumped && <p>{clumpedWords}</p>}
     {series.previous && <p>{changeWords(series.previous, reading.today)}</p>}
     {series.first && <p>{changeWords(series.first, reading.today)}</p>}
@@ -40,7 +40,7 @@ export const Counts = ({ series, pours, feedings, photos, reading }: CountsProps
           <CountLine
             key={point.entry}
             point={point}
-            per={series.per}
+            series={series}
             photos={photos.filter(({ fact }) => 'entry' in fact.of && fact.of.entry === point.entry)}
             reading={reading}
           />
@@ -52,11 +52,11 @@ export const Counts = ({ series, pours, feedings, photos, reading }: CountsProps
 
 type CountLineProps = {
   readonly point: CountPoint
-  readonly per: CountSeries['per']
+  readonly series: CountSeries
   readonly photos: readonly PhotoNoted[]
   readonly reading: Reading
 }
-const CountLine = ({ point, per, photos, reading }: CountLineProps) => {
+const CountLine = ({ point, series, photos, reading }: CountLineProps) => {
   const [crossing, setCrossing] = useState(false)
   const { fact, entry } = point
   const when = momentWords(fact, wallDay(fact.at, reading.zone), reading)
@@ -76,7 +76,7 @@ const CountLine = ({ point, per, photos, reading }: CountLineProps) => {
         )
       }
     >
-      {pointWords(point, per).join(' ')}
+      {pointWords(point, series).join(' ')}
     </Line>
   )
 }

@@ -107,6 +107,9 @@ export const Life = ({ tank, kept, onUndone }: LifeProps) => {
         {reseedWords(reseedNow(world, id, now), reading).map((says) => (
           <p key={says}>{says}</p>
         ))}
+        <p>
+          <a href={`#/seeding/${id}/plan`}>Plan a pour</a>
+        </p>
         <h3 className="life-asks">May a fish come that eats pods?</h3>
         {podEatersWords(podEaters(world, id, now), reading).map((says) => (
           <p key={says}>{says}</p>

@@ -92,7 +92,7 @@ export const LifePage = ({ tank }: { readonly tank: TankDescribed }) => {
         )}
         <p className="life-quiet">
           In brackets the range that holds the truth nineteen times in twenty, by the count alone. In a jar every figure
-          is a least one: a sieve lets some through.
+          is a least one, for a sieve lets some through, unless the share it keeps is known.
         </p>
       </article>
     </Page>

@@ -53,6 +53,8 @@ export type CountFields = AboutFields & {
   readonly rinsedInto: string
   readonly lookedAt: string
   readonly sieve: string
+  /** Per cent. */
+  readonly kept: string
   /** By torch: when the first pane was begun. */
   readonly began?: number | undefined
 }
@@ -65,6 +67,7 @@ export const newCount: CountFields = {
   rinsedInto: '50',
   lookedAt: '1',
   sieve: '',
+  kept: '',
   began: undefined,
 }
 
@@ -78,13 +81,17 @@ const reader = () => {
   const wrong: Record<string, LifeRefusal> = {}
   return {
     wrong,
-    measure: (typed: string, field: string, of: LookPart): number => {
+    /** @param whole what is typed for one: 100 where it is per cent. */
+    measure: (typed: string, field: string, of: LookPart, whole = 1): number => {
       const read = readNumber(typed)
       const most = mostLooked[of]
-      if (!read.ok) wrong[field] = read.refusal
-      else if (!(read.value > 0 && read.value <= most))
-        wrong[field] = { why: 'lookOutOfRange', of, given: read.value, most }
-      return read.ok ? read.value : 1
+      if (!read.ok) {
+        wrong[field] = read.refusal
+        return 1
+      }
+      const given = read.value / whole
+      if (!(given > 0 && given <= most)) wrong[field] = { why: 'lookOutOfRange', of, given, most }
+      return given
     },
     counts: (typed: readonly string[]): readonly number[] =>
       typed.flatMap((text, place) => {
@@ -115,6 +122,7 @@ export const readCount = (
             rinsedInto: measure(fields.rinsedInto, 'rinsedInto', 'rinsedInto'),
             lookedAt: measure(fields.lookedAt, 'lookedAt', 'lookedAt'),
             ...(fields.sieve.trim() ? { sieve: measure(fields.sieve, 'sieve', 'sieve') } : {}),
+            ...(fields.kept.trim() ? { kept: measure(fields.kept, 'kept', 'kept', 100) } : {}),
           }
   if (counts.length === 0 && !fields.counts.some((typed) => typed.trim()))
     wrong[countField(0)] = { why: 'nothingCounted' }

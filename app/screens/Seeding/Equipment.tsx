@@ -1,79 +1,34 @@
 /** What runs on a tank, which of it stops for a pour, and where live bottles may go. The steps of the night are made from it. */
 import { useLocation } from 'wouter'
-import {
-  type DeviceSort,
-  describeEquipment,
-  deviceSorts,
-  type EquipmentDescribed,
-  equipmentAt,
-  usualDevices,
-  usuallyStops,
-  type WaterPlace,
-} from '../../../core/index.ts'
+import { describeEquipment, deviceSorts, equipmentAt, whichOf } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
 import { Form } from '../../parts/Form.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { Picks } from '../../parts/Picks.tsx'
 import { useDraft } from '../../state/useDraft.ts'
-import { deviceOption, placeOptions } from '../../words/seeding.ts'
+import { deviceOption, placeOptions, sortOption } from '../../words/seeding.ts'
 import { Unfinished } from '../Unfinished.tsx'
+import { devicesOf, equipmentFields, placesOf } from './equipmentFields.ts'
 import type { OfTank } from './ofTank.ts'
+import { SeveralOfOne } from './SeveralOfOne.tsx'
 import { placed, useSeeding } from './useSeeding.ts'
 import { WholeForm } from './WholeForm.tsx'
-
-type Fields = {
-  readonly devices: readonly DeviceSort[]
-  /** Of a device she has not got as well: it is ticked beforehand should she get one. */
-  readonly stops: readonly DeviceSort[]
-  readonly places: readonly WaterPlace[]
-  readonly lit: readonly WaterPlace[]
-}
-
-const fieldsOf = (known: EquipmentDescribed | undefined): Fields => {
-  if (!known)
-    return {
-      devices: usualDevices,
-      stops: deviceSorts.filter(usuallyStops),
-      places: ['display', 'sump'],
-      lit: ['sump'],
-    }
-  const has = (sort: DeviceSort) => known.devices.find(({ device }) => device === sort)
-  return {
-    devices: deviceSorts.filter(has),
-    stops: deviceSorts.filter((sort) => has(sort)?.stops ?? usuallyStops(sort)),
-    places: known.places.map(({ place }) => place),
-    lit: known.places.flatMap(({ place, mayBeLit }) => (mayBeLit ? [place] : [])),
-  }
-}
 
 export const Equipment = ({ tank, reading }: OfTank) => {
   const { world, now, zone, today } = reading
   const known = equipmentAt(world, tank.tank, now)
   const act = useSeeding(reading)
   const [, go] = useLocation()
-  const { fields, change, clear, restoredFrom } = useDraft(`seeding/equipment/${tank.tank}`, fieldsOf(known))
-  const { devices, stops, places, lit } = fields
+  const { fields, change, clear, restoredFrom } = useDraft(`seeding/runs-here/${tank.tank}`, equipmentFields(known))
+  const { sorts, places, lit } = fields
+  const devices = devicesOf(fields)
+  const had = (world.equipment.get(tank.tank) ?? []).flatMap((each) => each.devices.map(({ key }) => key))
   const save = async () => {
-    const written = await act.send((now_, { now: at }) => {
-      const before = equipmentAt(now_, tank.tank, at)?.devices ?? []
-      return placed(
-        describeEquipment(
-          now_,
-          {
-            tank: tank.tank,
-            // Two of a sort, told by another phone, stay two.
-            devices: devices.flatMap((device) => {
-              const same = before.filter((each) => each.device === device)
-              const all = same.length > 0 ? same : [{ key: device, device }]
-              return all.map((each) => ({ ...each, stops: stops.includes(device) }))
-            }),
-            places: places.map((place) => ({ place, mayBeLit: place !== 'display' && lit.includes(place) })),
-          },
-          at,
-        ),
-        ({ why }) => (why === 'noPlaces' ? 'places' : ''),
-      )
-    })
+    const written = await act.send((latest, { now: at }) =>
+      placed(describeEquipment(latest, { tank: tank.tank, devices, places: placesOf(fields) }, at), ({ why }) =>
+        why === 'noPlaces' ? 'places' : '',
+      ),
+    )
     if (!written) return
     await clear()
     go(`/seeding/${tank.tank}`)
@@ -85,17 +40,24 @@ export const Equipment = ({ tank, reading }: OfTank) => {
         <Unfinished since={restoredFrom} zone={zone} today={today} onFresh={() => void clear()} />
         <Picks
           label="Touch all there is"
-          options={deviceSorts.map(deviceOption)}
-          values={devices}
-          onChange={(chosen) => change({ devices: chosen })}
+          options={deviceSorts.map(sortOption)}
+          values={sorts}
+          onChange={(chosen) => change({ sorts: chosen })}
         />
+        {sorts.length > 0 && <SeveralOfOne fields={fields} change={change} had={had} />}
         {devices.length > 0 && (
           <Picks
             label="Which of it stops for a pour?"
             hint="As the bottle’s label says, or as you like it. The return pump, the skimmer and the UV lamp usually stop; wave pumps are up to you."
-            options={devices.map(deviceOption)}
-            values={stops.filter((each) => devices.includes(each))}
-            onChange={(chosen) => change({ stops: [...chosen, ...stops.filter((each) => !devices.includes(each))] })}
+            options={devices.map(({ key }) => deviceOption(key, (each) => whichOf(devices, each)))}
+            values={devices.flatMap(({ key, stops }) => (stops ? [key] : []))}
+            onChange={(chosen) =>
+              change({
+                devices: fields.devices.map((each) =>
+                  sorts.includes(each.device) ? { ...each, stops: chosen.includes(each.key) } : each,
+                ),
+              })
+            }
           />
         )}
         <Picks

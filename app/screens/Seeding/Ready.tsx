@@ -4,8 +4,9 @@ import { Choice } from '../../parts/Choice.tsx'
 import { Line, Lines } from '../../parts/Lines.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { NumberField } from '../../parts/NumberField.tsx'
+import { Quiet } from '../../parts/Quiet.tsx'
 import { Section } from '../../parts/Section.tsx'
-import { gapWords, notKnownWords } from '../../words/seeding.ts'
+import { gapWords, notKnownWords, readyHabit } from '../../words/seeding.ts'
 import { seedingRefusal } from '../../words/seedingRefusals.ts'
 import type { Reading } from '../useReading.ts'
 import type { BeforeFields } from './beforeFields.ts'
@@ -43,6 +44,7 @@ export const Ready = ({ fields, change, found, gaps, reading }: ReadyProps) => {
         </Lines>
       )}
       <p>{open ?? (real.length === 0 ? 'Nothing stands in the way.' : 'Everything else is in order.')}</p>
+      <Quiet>{readyHabit}</Quiet>
       <MoreExact label="What the tests say">
         {numbers.map(({ at, label, unit, hint }) => (
           <NumberField

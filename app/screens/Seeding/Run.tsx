@@ -3,6 +3,7 @@ import './run.css'
 import { useParams } from 'wouter'
 import {
   inFront,
+  planMayChange,
   type RunId,
   type RunNow,
   type RunStep,
@@ -22,7 +23,6 @@ import { useScreenLock } from '../../state/screenLock.ts'
 import { clock, nightWords, weekday } from '../../words/dates.ts'
 import { millilitres } from '../../words/numbers.ts'
 import { everythingOn, lateWords, poursWords } from '../../words/seeding.ts'
-import { stepName } from '../../words/steps.ts'
 import { stepTold } from '../../words/stepTold.ts'
 import { watchWords } from '../../words/watch.ts'
 import { type Reading, useReading } from '../useReading.ts'
@@ -61,7 +61,7 @@ const Night = ({ run, tank, reading }: NightProps) => {
   const stopped = run.is === 'stopped'
   const done = run.is === 'done'
   const does = front && readStep(front.step)
-  const told = front && stepTold(front.step)
+  const told = front && stepTold(front.step, running.which)
   // Overnight the phone may sleep; the plan stands by clock times.
   const awake = run.is === 'begun' || run.is === 'pumpsOff'
   const wet = run.run.pours.length > 0
@@ -71,15 +71,15 @@ const Night = ({ run, tank, reading }: NightProps) => {
     <Page
       title={tank.name}
       when={nightWords(run.plan.night)}
-      answer={<Answer run={run} front={front} reading={reading} />}
+      answer={<Answer run={run} front={front} running={running} reading={reading} />}
       dock={
         <Dock>
           {!stopped && !done && run.is !== 'overnight' && front && (
             <BigAct
               label={actLabel(front.step)}
-              sub={actSub(front, run)}
+              sub={actSub(front, run, running)}
               state={running.act.busy ? 'busy' : 'ready'}
-              onAct={() => void running.tick(front.step, `${stepName(front.step)}.`)}
+              onAct={() => void running.tick(front.step, `${running.nameOf(front.step)}.`)}
             />
           )}
           <UndoBar
@@ -113,8 +113,13 @@ const Night = ({ run, tank, reading }: NightProps) => {
       {awake && <Awake />}
       {ahead && <RunAlarms run={run} tank={tank} reading={reading} />}
       <RunSteps run={run} running={running} reading={reading} />
-      {(wet || run.run.water.length > 0 || !stopped) && <Tally run={run} running={running} />}
+      {(wet || run.run.water.length > 0 || !stopped) && <Tally run={run} running={running} water={tank.water} />}
       {wet && <AfterPour run={run} tank={tank} reading={reading} />}
+      {planMayChange(run) && (
+        <p>
+          <a href={`#/seeding/${tank.tank}/plan/run/${run.run.id}`}>Change the plan</a>
+        </p>
+      )}
       {ahead && <CallOff running={running} />}
       <p>
         <a href={`#/seeding/${tank.tank}`}>Live bottles for {tank.name}</a>
@@ -126,10 +131,12 @@ const Night = ({ run, tank, reading }: NightProps) => {
 const Answer = ({
   run,
   front,
+  running,
   reading,
 }: {
   readonly run: RunNow
   readonly front: RunStep | undefined
+  readonly running: Running
   readonly reading: Reading
 }) => {
   if (run.is === 'stopped') return run.run.stopped?.because === 'calledOff' ? 'Called off.' : everythingOn
@@ -143,7 +150,7 @@ const Answer = ({
       <span className="run-clock">{clock(front.at, zone)}</span>{' '}
       {day !== today && <span className="run-day">{weekday(day)}. </span>}
       {loud && late > 0 && <strong className="run-late">{lateWords(late)}. </strong>}
-      <span>{sentence(stepTold(front.step).say)}</span>
+      <span>{sentence(stepTold(front.step, running.which).say)}</span>
     </span>
   )
 }
@@ -162,10 +169,10 @@ const actLabel = (step: string): string => {
   const does = readStep(step)?.does
   return does === 'pour' ? 'Poured' : does === 'dark' ? 'It is dark' : 'Done'
 }
-const actSub = ({ step }: RunStep, { plan, run }: RunNow): string => {
+const actSub = ({ step }: RunStep, { plan, run }: RunNow, { nameOf }: Running): string => {
   const read = readStep(step)
   const rest = read?.does === 'pour' && read.place ? toPourAt(read.place, plan, run) : undefined
-  return rest ? `${poursWords([rest])}, ${millilitres(rest.amount + rest.rinse)} in all` : stepName(step)
+  return rest ? `${poursWords([rest])}, ${millilitres(rest.amount + rest.rinse)} in all` : nameOf(step)
 }
 
 const Awake = () => {

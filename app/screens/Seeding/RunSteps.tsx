@@ -6,7 +6,6 @@ import { MoreExact } from '../../parts/MoreExact.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { plural } from '../../words/numbers.ts'
 import { clockAt, hoursOffWords, lateWords } from '../../words/seeding.ts'
-import { stepName } from '../../words/steps.ts'
 import type { Reading } from '../useReading.ts'
 import type { Running } from './useRun.ts'
 
@@ -35,15 +34,15 @@ export const RunSteps = ({ run, running, reading }: RunStepsProps) => {
                 key={step.step}
                 lead={hour(step.at)}
                 end={
-                  <LinkButton onAct={() => void running.tick(step.step, `${stepName(step.step)}.`)}>
-                    Done<span className="for-ears">: {stepName(step.step)}</span>
+                  <LinkButton onAct={() => void running.tick(step.step, `${running.nameOf(step.step)}.`)}>
+                    Done<span className="for-ears">: {running.nameOf(step.step)}</span>
                   </LinkButton>
                 }
                 below={
                   [off(step), step.late > 0 ? lateWords(step.late) : undefined].filter(Boolean).join(', ') || undefined
                 }
               >
-                {stepName(step.step)}
+                {running.nameOf(step.step)}
               </Line>
             ))}
           </Lines>
@@ -61,12 +60,12 @@ export const RunSteps = ({ run, running, reading }: RunStepsProps) => {
                   end={
                     entry && (
                       <LinkButton onAct={() => running.untick(entry)}>
-                        Not done<span className="for-ears">: {stepName(step.step)}</span>
+                        Not done<span className="for-ears">: {running.nameOf(step.step)}</span>
                       </LinkButton>
                     )
                   }
                 >
-                  {stepName(step.step)}
+                  {running.nameOf(step.step)}
                 </Line>
               )
             })}

@@ -4,7 +4,7 @@ import { LinkButton } from '../../parts/Actions.tsx'
 import { Line, Lines } from '../../parts/Lines.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { capital } from '../../words/numbers.ts'
-import { deviceName, stepName } from '../../words/steps.ts'
+import { deviceName } from '../../words/steps.ts'
 import type { Running } from './useRun.ts'
 
 export const Stopped = ({ run, running }: { readonly run: RunNow; readonly running: Running }) => {
@@ -19,12 +19,14 @@ export const Stopped = ({ run, running }: { readonly run: RunNow; readonly runni
             <Line
               key={key}
               end={
-                <LinkButton onAct={() => void running.tick(stepBack(key, run), `${stepName(stepBack(key, run))}.`)}>
-                  Done<span className="for-ears">: {stepName(stepBack(key, run))}</span>
+                <LinkButton
+                  onAct={() => void running.tick(stepBack(key, run), `${running.nameOf(stepBack(key, run))}.`)}
+                >
+                  Done<span className="for-ears">: {running.nameOf(stepBack(key, run))}</span>
                 </LinkButton>
               }
             >
-              {capital(deviceName(key))}
+              {capital(deviceName(key, running.which))}
             </Line>
           ))}
         </Lines>

@@ -3,8 +3,11 @@ import {
   balanceOf,
   filled,
   fromMillilitres,
+  microlitres,
   type RunNow,
   type SeedingWaterTaken,
+  saltOfPour,
+  type TankWater,
   toTakeAt,
   type WaterPlace,
 } from '../../../core/index.ts'
@@ -13,7 +16,7 @@ import { Facts } from '../../parts/Facts.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { capital, millilitres } from '../../words/numbers.ts'
-import { bottlesWords, leftWords } from '../../words/seeding.ts'
+import { bottlesWords, leftWords, saltWords } from '../../words/seeding.ts'
 import { placeWords } from '../../words/seedingEntries.ts'
 import type { Running } from './useRun.ts'
 
@@ -82,8 +85,10 @@ export const PourKeys = ({ run, running, place }: TallyProps & { readonly place:
   </Section>
 )
 
-export const Tally = ({ run, running }: TallyProps) => {
+export const Tally = ({ run, running, water }: TallyProps & { readonly water: TankWater }) => {
   const balance = balanceOf(run.run)
+  const poured = run.run.pours.reduce((sum, { amount }) => sum + amount, 0)
+  const salt = poured > 0 ? saltOfPour(run.plan, water, microlitres(poured)) : undefined
   return (
     <Section title="Water in, water out">
       <Facts
@@ -93,6 +98,7 @@ export const Tally = ({ run, running }: TallyProps) => {
           { term: 'Left', fact: leftWords(balance) },
         ]}
       />
+      {salt && <p>{saltWords(salt)}</p>}
       <MoreExact label="Taken out">
         <Jugs running={running} way="out" />
       </MoreExact>

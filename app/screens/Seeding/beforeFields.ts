@@ -1,6 +1,6 @@
 /** What is asked before live bottles are bought; kept as a draft, for it is about today and not a thing on record. */
 import { type ReadyAnswers, usualReach } from '../../../core/index.ts'
-import { type Gathered, numberIn } from './reading.ts'
+import { type Gathered, maybe, numberIn } from './reading.ts'
 
 export type BeforeFields = {
   /** US gallons. */
@@ -30,8 +30,6 @@ export type BeforeRead = {
   /** Fields that cannot be read; each counts as not said. */
   readonly found: Gathered
 }
-const maybe = <Name extends string>(name: Name, value: number | undefined) =>
-  (value === undefined ? {} : { [name]: value }) as { readonly [Key in Name]?: number }
 
 export const readBefore = (fields: BeforeFields): BeforeRead => {
   const found: Gathered = []

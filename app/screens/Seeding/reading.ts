@@ -29,6 +29,9 @@ export const numberIn = (found: Gathered, at: string, typed: string): number | u
   else return read.value
   return undefined
 }
+/** A property where there is a number, none where not. */
+export const maybe = <Name extends string>(name: Name, value: number | undefined) =>
+  (value === undefined ? {} : { [name]: value }) as { readonly [Key in Name]?: number }
 export const amountIn = (found: Gathered, at: string, typed: string, unit: BottleUnit): Microlitres | undefined => {
   const read = readSize(typed, unit)
   if (read.ok) return read.value.amount

@@ -8,7 +8,7 @@ import { Arrival } from './Arrival.tsx'
 import { Before } from './Before.tsx'
 import { Equipment } from './Equipment.tsx'
 import { type OfTank, ofTank } from './ofTank.ts'
-import { PlanNight } from './PlanNight.tsx'
+import { ChangePlan, PlanNight } from './PlanNight.tsx'
 import { Poured } from './Poured.tsx'
 import { Run } from './Run.tsx'
 
@@ -20,6 +20,10 @@ export const SeedingRoutes = () => (
     </Route>
     <Route path="/seeding/:tank/arrival">
       <WithTank screen={Arrival} />
+    </Route>
+    {/* Ends as the night's own address does: in the dark it is as dark. */}
+    <Route path="/seeding/:tank/plan/run/:run">
+      <WithTank screen={ChangePlan} />
     </Route>
     <Route path="/seeding/:tank/plan">
       <WithTank screen={PlanNight} />

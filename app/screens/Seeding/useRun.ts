@@ -16,14 +16,17 @@ import {
   takeWater,
   tickStep,
   toPourAt,
+  whichOn,
 } from '../../../core/index.ts'
 import { buzz } from '../../state/haptic.ts'
 import { useUndo } from '../../state/useUndo.ts'
+import { stepName } from '../../words/steps.ts'
 import type { Reading } from '../useReading.ts'
 import { crossOut, placed, type SeedingAsk, useSeeding } from './useSeeding.ts'
 
 export const useRun = ({ plan, run: { id } }: RunNow, reading: Reading) => {
   const act = useSeeding(reading)
+  const which = whichOn(reading.world, plan.tank)
   const undo = useUndo()
   const [last, setLast] = useState<{ readonly says: string; readonly written: readonly Entry<Fact>[] }>()
   const write = async (ask: SeedingAsk, says: string) => {
@@ -35,6 +38,8 @@ export const useRun = ({ plan, run: { id } }: RunNow, reading: Reading) => {
   }
   return {
     act,
+    which,
+    nameOf: (step: string) => stepName(step, which),
     undo,
     says: last?.says ?? '',
     /** A pour ticked is poured as planned, but for what she has said of it before. */

@@ -12,6 +12,8 @@ const key = v.pipe(v.string(), v.regex(/^[a-zA-Z][a-zA-Z0-9-]{0,99}$/))
 const into = oneOf(['display', 'sump', 'refugium'])
 const animals = oneOf(['copepods', 'rotifers', 'others'])
 const bottles = measure(1_000)
+/** Parts per thousand. */
+const salinity = measure(1_000)
 
 export const equipmentDescribed = v.looseObject({
   kind: v.literal('equipmentDescribed'),
@@ -64,6 +66,8 @@ export const seedingPlanned = v.looseObject({
   holds: someAmount,
   waterOut: oneOf(['before', 'after', 'half']),
   rinse: maybe(v.looseObject({ each: amount, of: oneOf(['newSaltWater', 'tankWater']) })),
+  tankSalt: maybe(salinity),
+  bottleSalt: maybe(salinity),
   steps: list(v.looseObject({ step: key, at: moment })),
   off: moment,
   morning: moment,

@@ -33,6 +33,7 @@ const looked = v.variant('how', [
     rinsedInto: measure(100_000),
     lookedAt: measure(100_000),
     sieve: maybe(measure(10_000)),
+    kept: maybe(measure(1)),
   }),
 ])
 export const smallLifeCounted = v.looseObject({

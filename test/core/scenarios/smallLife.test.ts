@@ -76,6 +76,40 @@ describe('a jar of two litres, rinsed to 50 mL, with 4, 6 and 5 in a millilitre'
   })
 })
 
+describe('the same jar, with what the sieve keeps known', () => {
+  const kept = (share: number, counts: readonly number[] = [4, 6, 5]): Omit<CountAsked, 'at'> => ({
+    ...jarOf(counts),
+    looked: { how: 'jar', litres: 2, rinsedInto: 50, lookedAt: 1, kept: share },
+  })
+  test('is more by that share, and no least figure: 125 / 0.8', () => {
+    const book = tank()
+    book.does(count(kept(0.8), '2026-11-02 11:00'))
+    const { last, least } = only(book.world())
+    expect(least).toBe(false)
+    expect(last.density.is === 'about' && last.density.per).toBeCloseTo(156.25, 9)
+  })
+  test('is not set beside one whose sieve nobody knows', () => {
+    const book = tank()
+    book.does(count(jarOf([4, 6, 5]), '2026-11-02 11:00'))
+    book.does(count(kept(0.8), '2026-11-16 11:00'))
+    const series = countSeries(book.world(), longGallery)
+    expect(series.map(({ least, previous }) => ({ least, previous }))).toEqual([
+      { least: false, previous: undefined },
+      { least: true, previous: undefined },
+    ])
+    book.does(count(kept(0.4, [2, 3, 2]), '2026-11-30 11:00'))
+    expect(only(book.world()).previous).toMatchObject({ is: 'compared', says: { is: 'noClearChange' } })
+  })
+  test('is refused with no share, or more than all', () => {
+    for (const share of [0, -0.2, 1.01])
+      expect(refusalOf(count(kept(share), '2026-11-02 11:00')(tank().world()))).toMatchObject({
+        why: 'lookOutOfRange',
+        of: 'kept',
+        most: 1,
+      })
+  })
+})
+
 test('none seen is fewer than so many, and never none', () => {
   const book = tank()
   book.does(count(jarOf([0, 0, 0]), '2026-11-02 11:00'))

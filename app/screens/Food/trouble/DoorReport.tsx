@@ -10,11 +10,12 @@ import { MoreExact } from '../../../parts/MoreExact.tsx'
 import { Notice } from '../../../parts/Notice.tsx'
 import { NumberField } from '../../../parts/NumberField.tsx'
 import { Page } from '../../../parts/Page.tsx'
+import { Quiet } from '../../../parts/Quiet.tsx'
 import { useDraft } from '../../../state/useDraft.ts'
 import { dayEcho } from '../../../words/dates.ts'
 import { entryText } from '../../../words/entries.ts'
 import { fieldText } from '../../../words/foodRefusals.ts'
-import type { Option } from '../../../words/trouble.ts'
+import { hoursHabit, type Option } from '../../../words/trouble.ts'
 import { Unfinished } from '../../Unfinished.tsx'
 import { useReading } from '../../useReading.ts'
 import { NotNow } from '../NotNow.tsx'
@@ -106,6 +107,7 @@ const ReportForm = <Found extends string>({
   return (
     <Form onSend={save}>
       <Unfinished {...reading} since={restoredFrom} onFresh={() => void clear()} />
+      <Quiet>{hoursHabit}</Quiet>
       {things.length > 1 && (
         <Choice
           label="Is it alike for all of them?"

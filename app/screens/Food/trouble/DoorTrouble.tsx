@@ -22,12 +22,14 @@ import {
   type World,
 } from '../../../../core/index.ts'
 import { Page } from '../../../parts/Page.tsx'
+import { Quiet } from '../../../parts/Quiet.tsx'
 import { bottleName } from '../../../words/names.ts'
 import { capital, portions } from '../../../words/numbers.ts'
 import {
   bottleFoundOptions,
   bottleVerdictWords,
   foundOptions,
+  hoursHabit,
   keepFreezerShut,
   keepFridgeShut,
   thenLastsWords,
@@ -48,6 +50,7 @@ export const DoorTrouble = ({ id }: { readonly id: PlaceId }) => {
 
 const Nothing = ({ place, says }: { readonly place: PlaceDescribed; readonly says: string }) => (
   <Page title={place.name} answer={says}>
+    <Quiet>{hoursHabit}</Quiet>
     <p>By the book nothing stands behind it.</p>
     <p>
       <a href="#/food">All the food there is</a>
