@@ -6,6 +6,7 @@ import {
   couldBeShared,
   type Day,
   daysBetween,
+  dosesPerYear,
   doseToFreeze,
   earlier,
   type FoodDescribed,
@@ -16,6 +17,7 @@ import {
   type Microlitres,
   microlitres,
   mostPerWell,
+  plansAt,
   portionsCover,
   proposePortion,
   readMillilitres,
@@ -37,6 +39,9 @@ const noDay: DayFields = { day: undefined }
 export type Worth = {
   readonly freezing: FreezingAhead
   readonly each: Microlitres
+  /** The dose it is reckoned in, and how many of them a year takes; undefined where no plan feeds it. */
+  readonly dose: Microlitres
+  readonly yearly: number | undefined
   /** All of it, frozen today. */
   readonly makes: WouldMake | undefined
   /** The last day of the slider, and how many it has beyond today. */
@@ -65,6 +70,10 @@ export const useWorth = (bottle: Bottle, food: FoodDescribed): Worth => {
   return {
     freezing,
     each,
+    dose,
+    yearly: plansAt(world, now).some((plan) => plan.food === food.food)
+      ? dosesPerYear(world, food.food, now, dose)
+      : undefined,
     makes:
       all > 0
         ? {
