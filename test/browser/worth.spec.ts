@@ -92,34 +92,31 @@ test('the chosen day and portion are there again after the app was closed', asyn
 test.describe('by thumb, on a phone a quarter as fast', () => {
   test.use({ hasTouch: true })
 
-  test('the day follows the thumb, and no frame is held up', async ({ context }) => {
-    const page = await openApp(context)
-    await openWorth(page)
+  /** From the touch to when all that it changed is on the page, place by place, in milliseconds. */
+  const drag = async (page: Page): Promise<readonly number[]> => {
     const box = await slider(page).boundingBox()
     if (!box) throw new Error('no slider')
     expect(box.height).toBeGreaterThanOrEqual(48)
-    const phone = await context.newCDPSession(page)
+    const phone = await page.context().newCDPSession(page)
     await phone.send('Emulation.setCPUThrottlingRate', { rate: 4 })
     await page.evaluate(() => {
-      const [held, taken]: [number[], number[]] = [[], []]
-      new PerformanceObserver((list) => held.push(...list.getEntries().map(({ duration }) => duration))).observe({
-        type: 'longtask',
-      })
-      // From the touch to when all that it changed is on the page: what React puts off has its turn before a message.
+      const begun: number[] = []
+      const taken: number[] = []
+      const { port1, port2 } = new MessageChannel()
+      // A message has its turn after what React does at once, and this one after what it puts off.
+      port1.onmessage = () => {
+        document.body.getBoundingClientRect()
+        taken.push(performance.now() - (begun.shift() ?? 0))
+      }
       window.addEventListener(
         'input',
         () => {
-          const begun = performance.now()
-          const { port1, port2 } = new MessageChannel()
-          port1.onmessage = () => {
-            document.body.getBoundingClientRect()
-            taken.push(performance.now() - begun)
-          }
+          begun.push(performance.now())
           port2.postMessage(null)
         },
         { capture: true },
       )
-      Object.assign(window, { held, taken })
+      Object.assign(window, { taken })
     })
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', x: number) =>
       phone.send('Input.dispatchTouchEvent', {
@@ -131,23 +128,33 @@ test.describe('by thumb, on a phone a quarter as fast', () => {
     for (let step = 1; step <= 60; step += 1) await touch('touchMove', left + ((right - left) * step) / 60)
     await touch('touchEnd', right)
     await valueText(page, 'Saturday, 2 January 2027')
-    const { held, taken } = await page.evaluate(() => ({ held: window.held, taken: window.taken }))
-    const inOrder = taken.toSorted((a, b) => a - b)
-    const [median = 0, most = 0] = [inOrder[Math.floor(inOrder.length / 2)], inOrder.at(-1)]
-    console.log(
-      `${taken.length} days under the thumb, ${median.toFixed()} ms each, ${most.toFixed()} at most; tasks over 50 ms: ${held.map(Math.round).join(', ') || 'none'}`,
-    )
-    // A drag skips days that lie between two frames.
-    expect(taken.length).toBeGreaterThan(10)
-    // The bar for a frame. A machine that does other things meanwhile may hold up one, not most of them.
-    expect(median).toBeLessThan(50)
-    expect(most).toBeLessThan(300)
+    return page.evaluate(() => window.taken)
+  }
+
+  test('the day follows the thumb, and no frame is held up', async ({ context }) => {
+    const first = await openApp(context)
+    await openWorth(first)
+    await first.close()
+    // Each time on a page just opened. Whatever else the machine does holds up one drag or another, the app's own all three.
+    const slowest: number[] = []
+    for (let time = 1; time <= 3; time += 1) {
+      const page = await openApp(context, evening, './#/food/bottle/bottle1/worth')
+      await expect(slider(page)).toBeVisible()
+      const taken = await drag(page)
+      await page.close()
+      const [median = 0, most = 0] = [taken.toSorted((a, b) => a - b)[taken.length >> 1], Math.max(...taken)]
+      console.log(`${taken.length} days under the thumb, ${median.toFixed()} ms each, ${most.toFixed()} at most`)
+      // A drag skips days that lie between two frames.
+      expect(taken.length).toBeGreaterThan(10)
+      expect(median).toBeLessThan(50)
+      slowest.push(most)
+    }
+    expect(Math.min(...slowest)).toBeLessThan(50)
   })
 })
 
 declare global {
   interface Window {
-    readonly held: readonly number[]
     readonly taken: readonly number[]
   }
 }

@@ -1,6 +1,7 @@
 /** What the card reads: the portion and the day as she has them, and what the core makes of every day. */
-import { useMemo } from 'react'
+import { useEffect, useMemo } from 'react'
 import {
+  addDays,
   type Bottle,
   type BottleId,
   couldBeShared,
@@ -24,6 +25,7 @@ import {
   usualWell,
   type WouldMake,
 } from '../../../../core/index.ts'
+import { whenIdle } from '../../../state/idle.ts'
 import { useDraft } from '../../../state/useDraft.ts'
 import type { FieldRefusal } from '../../../words/foodRefusals.ts'
 import { typedMillilitres } from '../../../words/numbers.ts'
@@ -66,6 +68,8 @@ export const useWorth = (bottle: Bottle, food: FoodDescribed): Worth => {
     [world, bottle, food, each, now, today],
   )
   const until = later(today, freezing.until ?? today)
+  const days = daysBetween(today, until)
+  useReckonedAhead(freezing, today, food.freezerLife ? days : 0)
   const all = food.freezerLife ? freezing.ifFrozenOn(today).portions : 0
   return {
     freezing,
@@ -84,12 +88,29 @@ export const useWorth = (bottle: Bottle, food: FoodDescribed): Worth => {
           }
         : undefined,
     until,
-    days: daysBetween(today, until),
+    days,
     portion,
     choosePortion: (typed) => change({ portion: typed }),
     trouble: read.ok ? undefined : read.refusal,
   }
 }
+
+/** Before a thumb is on the slider, and between two of its places: a day reckoned is a frame that need not wait for it. */
+const useReckonedAhead = ({ ifFrozenOn }: FreezingAhead, today: Day, days: number) =>
+  useEffect(() => {
+    let left = false
+    let next = 1
+    const reckon = () => {
+      if (left || next > days) return
+      ifFrozenOn(addDays(today, next))
+      next += 1
+      whenIdle(reckon)
+    }
+    whenIdle(reckon)
+    return () => {
+      left = true
+    }
+  }, [ifFrozenOn, today, days])
 
 /** Kept apart from the rest: only what the day changes is drawn again while it moves. */
 export const useChosenDay = (bottle: BottleId, until: Day): readonly [Day, (day: Day) => void] => {
