@@ -2,7 +2,7 @@
 import { lazy, Suspense, useEffect, useLayoutEffect } from 'react'
 import { Route, Router, Switch, useLocation } from 'wouter'
 import { useHashLocation } from 'wouter/use-hash-location'
-import { backupOverdue, endsSoon, inTheDark, type RunId, tanksAt, tonight, wallDay } from '../core/index.ts'
+import { backupOverdue, endsSoon, inTheDark, type RunId, tanksAt, wallDay } from '../core/index.ts'
 import { Frame } from './parts/Frame.tsx'
 import { Loading } from './parts/Loading.tsx'
 import type { RoomId } from './parts/RoomIcon.tsx'
@@ -11,6 +11,7 @@ import { Broken } from './screens/Broken.tsx'
 import { MadeUpBar } from './screens/MadeUpBar.tsx'
 import { Notices } from './screens/Notices.tsx'
 import { Tonight } from './screens/Tonight/Tonight.tsx'
+import { tonightShown } from './screens/tonightShown.ts'
 import { useNow } from './state/clock.ts'
 import { useMatter } from './state/device.ts'
 import { lookingRound } from './state/household.ts'
@@ -127,7 +128,7 @@ const useLook = (room: RoomId, status: Status, path: string) => {
   const wish = useMatter('look') ?? 'byItself'
   const run = world.runs.get(path.split('/run/')[1] as RunId)
   const pouring = run !== undefined && inTheDark(run, now)
-  const dark = byTheTank(path) || pouring || (room === 'tonight' && tonight(world, now).some((line) => line.dark))
+  const dark = byTheTank(path) || pouring || (room === 'tonight' && tonightShown(world, now).some((line) => line.dark))
   // While the book is being opened it is not known, and the page stays as dark as it began.
   const unknown = wish === 'byItself' && (status === 'opening' || status === 'blocked')
   const look = wish === 'byItself' ? (dark ? 'night' : 'day') : wish

@@ -9,11 +9,17 @@ const homeZone = (world: World, now: Moment): Zone => tanksAt(world, now)[0]?.zo
 
 export type Reading = { readonly world: World; readonly now: Moment; readonly zone: Zone; readonly today: Day }
 
+/** Many parts of a screen ask at once, and finding the day takes longer than drawing most of them. */
+let last: Reading | undefined
+
 export const useReading = (): Reading => {
   const world = useWorld()
   const now = useNow()
-  const zone = homeZone(world, now)
-  return { world, now, zone, today: wallDay(now, zone) }
+  if (last?.world !== world || last.now !== now) {
+    const zone = homeZone(world, now)
+    last = { world, now, zone, today: wallDay(now, zone) }
+  }
+  return last
 }
 
 /** For a request: the moment it is asked, not the minute shown. */

@@ -7,7 +7,7 @@ import type { Draft } from '../storage/device.ts'
 import { now } from './clock.ts'
 import { clearSlot, keepInSlot, latestDraft, letGoOf } from './draftSlots.ts'
 import { newId } from './ids.ts'
-import { turns } from './inTurn.ts'
+import { type InTurn, turns } from './inTurn.ts'
 import { leaveWords } from './lastWords.ts'
 import { signal } from './signal.ts'
 
@@ -27,13 +27,16 @@ export type OpenDraft<Fields> = {
   readonly subscribe: (listen: () => void) => () => void
   readonly state: () => DraftState<Fields>
   readonly change: (fields: Partial<Fields>) => void
-  /** After the form is saved, or given up: the fields are as at first, on the screen and on the disk. */
+  /** After the form is saved, or given up: the fields are as at first, at once on the screen, when it is done on the disk. */
   readonly clear: () => Promise<void>
   /** To the disk. */
   readonly flush: () => Promise<void>
   /** What is not yet there is put where it takes no time. */
   readonly leave: () => void
 }
+
+/** A form's own: opened anew, it reads what the one before it has written or cleared, however slow the disk is. */
+const turnsOf = new Map<string, InTurn>()
 
 const openDrafts = new Set<Pick<OpenDraft<object>, 'leave' | 'flush'>>()
 /** Before the page goes. */
@@ -51,7 +54,8 @@ window.addEventListener('pagehide', leaving)
 
 export const openDraft = <Fields extends object>(form: string, initial: Fields): OpenDraft<Fields> => {
   const changed = signal()
-  const inTurn = turns()
+  const inTurn = turnsOf.get(form) ?? turns()
+  turnsOf.set(form, inTurn)
   let state: DraftState<Fields> = { fields: initial, ready: false }
   let typed: Partial<Fields> = {}
   let from: Draft | undefined

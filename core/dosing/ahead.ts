@@ -8,9 +8,9 @@ import type { FoodState } from '../food/state.ts'
 import type { TankState } from '../tank/state.ts'
 import { fixedFrom } from './due.ts'
 import type { PlanMade } from './facts.ts'
-import { afterwards, comesFrom, type Serving, type Source, servings } from './serve.ts'
+import { afterwards, comesFrom, goesFirst, type Serving, type Source, servingFrom } from './serve.ts'
 import { type DosingState, plansAt } from './state.ts'
-import { horizon, roundsOf, soonest } from './walk.ts'
+import { horizon, roundsOf, soonest, type WalkRound } from './walk.ts'
 
 export type Planned = FoodState & DosingState & TankState
 export type NightAhead = {
@@ -25,20 +25,26 @@ export type Stock = {
   readonly notBefore?: ReadonlyMap<LotId | BottleId, Day>
 }
 
+/** Night by night, as `nightsFrom` goes on from what is due of a food now. */
+export const nightsAhead = (
+  state: Planned,
+  food: FoodId,
+  stock: Stock,
+  now: Moment,
+): Generator<NightAhead, undefined> => nightsFrom(roundsOf(state, food, now), stock)
+
 /**
  * Night by night, of one night in the order Tonight lists them, until no tank can be fed any more. It serves as Tonight
  * does: first to expire, first out. Walked again for each place of a slider, so it steps numbers and puts nothing in order
  * that is so already.
  */
-export function* nightsAhead(
-  state: Planned,
-  food: FoodId,
+export function* nightsFrom(
+  due: readonly WalkRound[],
   { sources, notBefore }: Stock,
-  now: Moment,
 ): Generator<NightAhead, undefined> {
   const shelf = sources.toSorted(bySoonest)
   const isThere = (source: Source, night: Day) => (notBefore?.get(comesFrom(source)) ?? '') <= night
-  let rounds = roundsOf(state, food, now).map(({ plan, next }) => ({ plan, next, end: next + horizon }))
+  let rounds = due.map(({ plan, next }) => ({ plan, next, end: next + horizon }))
   for (let round = soonest(rounds); round && round.next <= round.end; round = soonest(rounds)) {
     const { plan, next } = round
     const night = dayOf(next)
@@ -70,23 +76,20 @@ const dayOf = (number: number): Day => {
 /** A dose that found nothing is given once there is something: it stays owed, unless the nights are fixed. */
 const onceThere = (plan: PlanMade, there: Day): Day => (plan.rhythm === 'fixedNights' ? fixedFrom(plan, there) : there)
 
-/** The first of `servings`: only what is good equally long has to be compared. */
+/** The first of `servings`: only what is good equally long is weighed against each other. */
 const bestOf = (
   shelf: readonly Source[],
   amount: Microlitres,
   night: Day,
   isThere: (source: Source, night: Day) => boolean,
 ): Serving | undefined => {
-  for (let from = 0, end = 0; from < shelf.length; from = end) {
-    while (end < shelf.length && shelf[end]?.lastGood === shelf[from]?.lastGood) end += 1
-    const [serving] = servings(
-      shelf.slice(from, end).filter((source) => isThere(source, night)),
-      amount,
-      night,
-    )
-    if (serving) return serving
+  let best: Serving | undefined
+  for (const source of shelf) {
+    if (best && source.lastGood !== best.source.lastGood) break
+    if (!isThere(source, night) || (best && goesFirst(best.source, source, amount) <= 0)) continue
+    best = servingFrom(source, amount) ?? best
   }
-  return undefined
+  return best
 }
 
 const takeFrom = (shelf: Source[], serving: Serving, night: Day): void => {

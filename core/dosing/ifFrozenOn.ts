@@ -6,8 +6,9 @@ import { stepsWithin } from '../basis/numbers.ts'
 import type { Moment } from '../basis/zones.ts'
 import type { FoodDescribed } from '../food/facts.ts'
 import { type Bottle, bottleLastGood, lastGoodFrozen, liquidLeft, usableLiquid } from '../food/state.ts'
-import { nightsAhead, type Planned } from './ahead.ts'
+import { nightsFrom, type Planned } from './ahead.ts'
 import { afterwards, comesFrom, type Source, sourcesOf } from './serve.ts'
+import { roundsOf, type WalkRound } from './walk.ts'
 
 export type FreshUse = {
   /** Doses given from the bottle, over all tanks that share the food. */
@@ -73,7 +74,8 @@ export const freezingAhead = (
   const contents = liquidLeft(bottle)
   const usable = usableLiquid(bottle, food)
   const sources = sourcesOf(state, food.food, now)
-  const { poured, lastGood: until } = pourOut(state, { bottle, food }, sources, { now, today })
+  const rounds = roundsOf(state, food.food, now)
+  const { poured, lastGood: until } = pourOut(rounds, { bottle, food }, sources, today)
   const freshOf = (nights: readonly Poured[]): FreshUse => ({
     doses: nights.length,
     amount: microlitres(usable - (nights.at(-1)?.left ?? usable)),
@@ -88,7 +90,7 @@ export const freezingAhead = (
     const others = sources.flatMap((source) =>
       comesFrom(source) !== bottle.id ? [source] : fresh.amount > 0 ? [{ ...source, left: fresh.amount }] : [],
     )
-    const nights = portionNights(state, food, [...others, lot], day, now)
+    const nights = portionNights(rounds, [...others, lot], day)
     const strands = portions - nights.used
     return {
       day,
@@ -122,14 +124,14 @@ export const freezingAhead = (
 
 /** The nights on which the bottle is poured from while it is good, and until when that is. */
 const pourOut = (
-  state: Planned,
+  rounds: readonly WalkRound[],
   { bottle, food }: { readonly bottle: Bottle; readonly food: FoodDescribed },
   sources: readonly Source[],
-  { now, today }: { readonly now: Moment; readonly today: Day },
+  today: Day,
 ): { readonly poured: readonly Poured[]; readonly lastGood: Day | undefined } => {
   const poured: Poured[] = []
   let lastGood = bottleLastGood(bottle, food)
-  for (const { night, serving } of nightsAhead(state, food.food, { sources }, now)) {
+  for (const { night, serving } of nightsFrom(rounds, { sources })) {
     if (night > (lastGood ?? addDays(today, patience))) break
     if (!serving || comesFrom(serving.source) !== bottle.id) continue
     poured.push({ night, left: serving.left })
@@ -146,24 +148,13 @@ type PortionNights = {
   readonly begins: Day | undefined
   readonly lastNight: Day | undefined
 }
-const portionNights = (
-  state: Planned,
-  { food }: FoodDescribed,
-  sources: readonly Source[],
-  day: Day,
-  now: Moment,
-): PortionNights => {
+const portionNights = (rounds: readonly WalkRound[], sources: readonly Source[], day: Day): PortionNights => {
   const lot = sources.find((source) => comesFrom(source) === frozenThen)
   let left = lot?.left ?? 0
   let begins: Day | undefined
   let lastNight: Day | undefined
   if (left > 0)
-    for (const { night, serving } of nightsAhead(
-      state,
-      food,
-      { sources, notBefore: new Map([[frozenThen, day]]) },
-      now,
-    )) {
+    for (const { night, serving } of nightsFrom(rounds, { sources, notBefore: new Map([[frozenThen, day]]) })) {
       if (lot?.lastGood !== undefined && night > lot.lastGood) break
       if (!serving || comesFrom(serving.source) !== frozenThen) continue
       begins ??= night

@@ -1,5 +1,6 @@
 /** Am I in time, is it worth it, and which bottle to buy. */
 import { expect, type Page, test } from '@playwright/test'
+import { framesOf } from './frames.ts'
 import { households } from './households.ts'
 import { answer, backupOf, evening, go, openApp, restore, said } from './keeper.ts'
 
@@ -92,65 +93,56 @@ test('the chosen day and portion are there again after the app was closed', asyn
 test.describe('by thumb, on a phone a quarter as fast', () => {
   test.use({ hasTouch: true })
 
-  test('the day follows the thumb, and no frame is held up', async ({ context }) => {
-    const page = await openApp(context)
-    await openWorth(page)
+  /**
+   * The frames of a drag from the end where the thumb is to the other, in milliseconds of the page's own thread: input, what
+   * comes of it, layout and paint. Time in which the machine did other things is not counted.
+   */
+  const drag = async (page: Page, back: boolean): Promise<readonly number[]> => {
     const box = await slider(page).boundingBox()
     if (!box) throw new Error('no slider')
     expect(box.height).toBeGreaterThanOrEqual(48)
-    const phone = await context.newCDPSession(page)
+    const phone = await page.context().newCDPSession(page)
     await phone.send('Emulation.setCPUThrottlingRate', { rate: 4 })
-    await page.evaluate(() => {
-      const [held, taken]: [number[], number[]] = [[], []]
-      new PerformanceObserver((list) => held.push(...list.getEntries().map(({ duration }) => duration))).observe({
-        type: 'longtask',
-      })
-      // From the touch to when all that it changed is on the page: what React puts off has its turn before a message.
-      window.addEventListener(
-        'input',
-        () => {
-          const begun = performance.now()
-          const { port1, port2 } = new MessageChannel()
-          port1.onmessage = () => {
-            document.body.getBoundingClientRect()
-            taken.push(performance.now() - begun)
-          }
-          port2.postMessage(null)
-        },
-        { capture: true },
-      )
-      Object.assign(window, { held, taken })
-    })
     const touch = (type: 'touchStart' | 'touchMove' | 'touchEnd', x: number) =>
       phone.send('Input.dispatchTouchEvent', {
         type,
         touchPoints: type === 'touchEnd' ? [] : [{ x, y: box.y + box.height / 2 }],
       })
-    const [left, right] = [box.x + 24, box.x + box.width - 24]
-    await touch('touchStart', left)
-    for (let step = 1; step <= 60; step += 1) await touch('touchMove', left + ((right - left) * step) / 60)
-    await touch('touchEnd', right)
-    await valueText(page, 'Saturday, 2 January 2027')
-    const { held, taken } = await page.evaluate(() => ({ held: window.held, taken: window.taken }))
-    const inOrder = taken.toSorted((a, b) => a - b)
-    const [median = 0, most = 0] = [inOrder[Math.floor(inOrder.length / 2)], inOrder.at(-1)]
-    console.log(
-      `${taken.length} days under the thumb, ${median.toFixed()} ms each, ${most.toFixed()} at most; tasks over 50 ms: ${held.map(Math.round).join(', ') || 'none'}`,
-    )
-    // A drag skips days that lie between two frames.
-    expect(taken.length).toBeGreaterThan(10)
-    // The bar for a frame. A machine that does other things meanwhile may hold up one, not most of them.
-    expect(median).toBeLessThan(50)
-    expect(most).toBeLessThan(300)
+    const ends = [box.x + 24, box.x + box.width - 24]
+    const [from = 0, to = 0] = back ? ends.reverse() : ends
+    const frames = await framesOf(page, 'input', async () => {
+      await touch('touchStart', from)
+      for (let step = 1; step <= 60; step += 1) await touch('touchMove', from + ((to - from) * step) / 60)
+      await touch('touchEnd', to)
+      await valueText(page, back ? 'Wednesday, 25 November' : 'Saturday, 2 January 2027')
+    })
+    await phone.detach()
+    return frames
+  }
+
+  test('the day follows the thumb, and no frame is held up', async ({ context }) => {
+    const first = await openApp(context)
+    await openWorth(first)
+    await first.close()
+    const slowest: number[] = []
+    // Each time on a page just opened: what is slow for the app's sake is slow in all three, what a busy machine does in one.
+    for (const back of [false, true, false]) {
+      const page = await openApp(context, evening, './#/food/bottle/bottle1/worth')
+      // The day chosen last is there again.
+      await valueText(page, back ? 'Saturday, 2 January 2027' : 'Wednesday, 25 November')
+      const taken = await drag(page, back)
+      await page.close()
+      const [median = 0, most = 0] = [taken.toSorted((a, b) => a - b)[taken.length >> 1], Math.max(...taken)]
+      console.log(`${taken.length} days under the thumb, ${median.toFixed()} ms a frame, ${most.toFixed()} at most`)
+      // A drag skips days that lie between two frames.
+      expect(taken.length).toBeGreaterThan(10)
+      expect(median).toBeLessThan(50)
+      slowest.push(most)
+    }
+    // The bar is 50 for every frame. A busy machine shares its caches too, so the slowest has some room.
+    expect(Math.min(...slowest)).toBeLessThan(75)
   })
 })
-
-declare global {
-  interface Window {
-    readonly held: readonly number[]
-    readonly taken: readonly number[]
-  }
-}
 
 const offer = (page: Page, which: string) => page.getByRole('region', { name: `${which} bottle` })
 

@@ -55,7 +55,7 @@ const Panel = ({ lot, onDone }: LotDeedProps) => {
       return placed(giveAway(world, { lot: lot.id, count, ...(to ? { to } : {}) }, now), 'count')
     })
     if (!given || count === null) return
-    await clear()
+    void clear()
     onDone(givenWords(count, left, to), given)
   }
   return (

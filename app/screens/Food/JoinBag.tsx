@@ -41,7 +41,7 @@ const Panel = ({ lot, bags, onDone }: LotDeedProps & { readonly bags: readonly L
         : placed(joinLots(latest, { from: lot.id, into: fields.into as LotId, sure }, at.now), { noSuchLot: 'into' }),
     )
     if (!written || !into) return
-    await clear()
+    void clear()
     onDone(haveJoinedWords(count, into.made.mark), written)
   }
   return (

@@ -65,7 +65,7 @@ const MoveForm = ({ lot, onDone }: LotDeedProps) => {
   const save = async (asTheyAre = false) => {
     const written = await act.send(moveLot(asked, lot.id, asTheyAre))
     if (!written) return
-    await clear()
+    void clear()
     if (part) onDone(haveMovedWords(part.count, left, to), written)
   }
   return (

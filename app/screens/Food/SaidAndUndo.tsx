@@ -1,4 +1,7 @@
-/** What was just done at the freezer, what it changes in the order, and one touch that takes it back. */
+/**
+ * What was just done at the freezer, what it changes in the order, and one touch that takes it back. It is said as soon as it
+ * is written: a form that waited for its draft to be cleared would leave the "Undo" of the act before standing meanwhile.
+ */
 import { type Entry, type Fact, type FirstBecause, ok, type StrikeRefusal, strikeOut } from '../../../core/index.ts'
 import { LinkButton } from '../../parts/Actions.tsx'
 import { Notice } from '../../parts/Notice.tsx'

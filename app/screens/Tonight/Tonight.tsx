@@ -1,7 +1,7 @@
 /** What is due tonight, one touch to say it is done, and the bottles to shake. */
 import { Suspense, useMemo } from 'react'
 import { useLocation } from 'wouter'
-import { lasts, type TankId, together, tonight } from '../../../core/index.ts'
+import { lasts, type TankId, together } from '../../../core/index.ts'
 import { Later } from '../../parts/Later.tsx'
 import { Loading } from '../../parts/Loading.tsx'
 import { Page } from '../../parts/Page.tsx'
@@ -9,6 +9,7 @@ import { useMatter } from '../../state/device.ts'
 import { dayWords, nightWords } from '../../words/dates.ts'
 import { lightsWords, sinceWords, togetherWords, tonightAnswer, unlikePlanWords } from '../../words/tonight.ts'
 import { PleaseCheck } from '../PleaseCheck.tsx'
+import { tonightShown } from '../tonightShown.ts'
 import { useReading } from '../useReading.ts'
 import { Abroad } from './Abroad.tsx'
 import { Act } from './Act.tsx'
@@ -32,7 +33,7 @@ export const Tonight = () => {
   const reader = { world, now, thisPhone: useMatter('device') }
   const dosing = useDosing()
   // While the undo runs this is drawn four times a second; the stock need not be walked again for that.
-  const lines = useMemo(() => tonight(world, now), [world, now])
+  const lines = tonightShown(world, now)
   const [path] = useLocation()
   const line =
     lines.find(({ plan }) => plan.plan === dosing.front) ??

@@ -117,7 +117,7 @@ const MendForm = ({ purchase, onDone }: MendFormProps) => {
   const save = async () => {
     const written = await act.send(savePurchase(fields))
     if (!written) return
-    await clear()
+    void clear()
     onDone(written)
   }
   return (

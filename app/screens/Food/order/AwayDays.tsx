@@ -85,7 +85,7 @@ const AwayForm = ({ onDone }: Props) => {
       return beside(recordAway(world, { from, to }, now), 'to')
     })
     if (!written || !isDay(from) || !isDay(to)) return
-    await clear()
+    void clear()
     onDone(noted.away({ from, to }), written)
   }
   return (

@@ -60,7 +60,7 @@ const Waiting = ({ food, ordered: { order }, onDone }: Props) => {
         : wrong({ comes: { why: 'dayMissing' } }),
     )
     if (!written || !isDay(comes)) return
-    await clear()
+    void clear()
     onDone(noted.waiting(comes, today), written)
   }
   return (

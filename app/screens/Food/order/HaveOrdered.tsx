@@ -59,7 +59,7 @@ const OrderForm = ({ food, onDone }: Props) => {
       return wrong({ [ordered.refusal.why === 'orderedNotYet' ? 'on' : 'comes']: ordered.refusal })
     })
     if (!written) return
-    await clear()
+    void clear()
     onDone(noted.ordered(food.name, read.on ?? today, today), written)
   }
   return (

@@ -50,7 +50,7 @@ const TakesForm = ({ ordering: { leadDays, cushionDays }, onDone }: TakesFormPro
       return wrong(Object.fromEntries(refusal.which.map((field) => [field, refusal])))
     })
     if (!written || lead === null || cushion === null) return
-    await clear()
+    void clear()
     onDone(noted.takes(lead, cushion), written)
   }
   return (

@@ -62,7 +62,7 @@ export const TicksForm = ({ lot, onDone }: { readonly lot: Lot; readonly onDone:
       asked ? countTicks(latest, asked, at) : refuse({ why: 'howMany' as const }),
     )
     if (!written || !read?.ok) return
-    await clear()
+    void clear()
     onDone(ticksEnteredWords(read.value), written)
   }
   const setCount = async () => {
@@ -75,11 +75,11 @@ export const TicksForm = ({ lot, onDone }: { readonly lot: Lot; readonly onDone:
       return counted.ok ? counted : refuse({ why: 'noSuchLot' as const })
     })
     if (!written || !fewer) return
-    await clear()
+    void clear()
     onDone(countSetWords(fewer.wouldBeLeft), written)
   }
-  const bookIsRight = async () => {
-    await clear()
+  const bookIsRight = () => {
+    void clear()
     if (fewer) onDone(bookRightWords(fewer.given + fewer.other - fewer.ticked))
   }
   return (
@@ -110,7 +110,7 @@ export const TicksForm = ({ lot, onDone }: { readonly lot: Lot; readonly onDone:
       {fewer ? (
         <Notice title={ticksText(fewer, reading)}>
           <Actions>
-            <Button kind="quiet" waiting={busy} onAct={() => void bookIsRight()}>
+            <Button kind="quiet" waiting={busy} onAct={bookIsRight}>
               The book is right
             </Button>
             <Button kind="quiet" waiting={busy} onAct={() => void setCount()}>

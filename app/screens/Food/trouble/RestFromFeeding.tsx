@@ -55,7 +55,7 @@ export const RestFromFeeding = ({ tank, plan, noted, reading }: RestProps) => {
       return ok(facts)
     })
     if (!written || !isDay(until)) return
-    await clear()
+    void clear()
     setSaid({
       says: `${tank.name} rests until ${nightWords(until)}, ${dayWords(until, today)}.`,
       written,

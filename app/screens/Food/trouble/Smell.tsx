@@ -67,7 +67,7 @@ export const Smell = ({ thing }: { readonly thing: FoodThing }) => {
         : trouble('found', { why: 'goodOrNot' }),
     )
     if (!written || !found) return
-    await clear()
+    void clear()
     setTried(false)
     setSaid({ says: saidWords[found], written, wasFirst: false })
     document.documentElement.scrollTop = 0

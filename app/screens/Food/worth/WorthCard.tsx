@@ -1,6 +1,6 @@
 /** The slider, and what moves under the thumb. */
 import './worth.css'
-import { type ReactNode, useDeferredValue } from 'react'
+import type { ReactNode } from 'react'
 import {
   type Bottle,
   bottleCost,
@@ -9,10 +9,7 @@ import {
   costTimes,
   type Day,
   doseCost,
-  dosesPerYear,
-  doseToFreeze,
   type FoodDescribed,
-  plansAt,
 } from '../../../../core/index.ts'
 import { ButtonLink } from '../../../parts/Actions.tsx'
 import { type Fact, Facts } from '../../../parts/Facts.tsx'
@@ -32,8 +29,6 @@ export const WorthCard = ({ bottle, food, worth }: WorthCardProps) => {
   const { today } = useReading()
   const { freezing, days, until } = worth
   const [day, chooseDay] = useChosenDay(bottle.id, until)
-  // Mostly folded away: it may follow a moment later.
-  const dayBelow = useDeferredValue(day)
   const mayFreeze = food.freezerLife !== undefined
   return (
     <>
@@ -46,20 +41,19 @@ export const WorthCard = ({ bottle, food, worth }: WorthCardProps) => {
       </section>
       {mayFreeze && <p>{ifNotWords(freezing.ifNot)}</p>}
       {mayFreeze && freezing.until !== bottleLastGood(bottle, food) && <p>{openedOnTheWay(until, today)}</p>}
-      <WorthMore worth={worth} day={dayBelow} mayFreeze={mayFreeze} />
+      <WorthMore worth={worth} day={day} mayFreeze={mayFreeze} />
     </>
   )
 }
 
-const WhatThen = ({ bottle, food, worth: { freezing, each }, day }: WorthCardProps & { readonly day: Day }) => {
+/** Drawn for each place of the slider: it asks nothing that is the same on every day. */
+const WhatThen = ({ bottle, food, worth, day }: WorthCardProps & { readonly day: Day }) => {
   const { world, now, today } = useReading()
-  const { dose } = doseToFreeze(world, food.food, now)
+  const { freezing, each, dose, yearly } = worth
+  const account = useAccounts().get(bottle.id)
   const frozen = food.freezerLife ? freezing.ifFrozenOn(day) : undefined
   const unused = frozen?.wasted ?? freezing.ifNot.wasted
-  const account = useAccounts().get(bottle.id)
   const paid = account ? doseCost(world, account, dose, { now, today, unused }) : 'notKnown'
-  const planned = plansAt(world, now).some((plan) => plan.food === food.food)
-  const year = planned ? yearWords(costTimes(paid, dosesPerYear(world, food.food, now, dose))) : undefined
   const facts: readonly Fact[] = [
     ...(frozen
       ? [
@@ -82,15 +76,13 @@ const WhatThen = ({ bottle, food, worth: { freezing, each }, day }: WorthCardPro
         ]),
     {
       term: `A dose of ${millilitres(dose)} costs`,
-      fact: costSaid(paid, bottleCost(world, bottle, now), bottle),
-      note: year,
+      fact: paid === 'notKnown' ? whyNot(bottleCost(world, bottle, now), bottle) : cost(paid),
+      note: yearly === undefined ? undefined : yearWords(costTimes(paid, yearly)),
     },
   ]
   return <Facts facts={facts} />
 }
 
 /** Not known for want of a price, or because not one dose comes of it. */
-const costSaid = (paid: Cost, whole: Cost, { id }: Bottle): ReactNode => {
-  if (paid !== 'notKnown') return cost(paid)
-  return whole === 'notKnown' ? <a href={`#/food/bottle/${id}`}>price not known</a> : 'not one is used'
-}
+const whyNot = (whole: Cost, { id }: Bottle): ReactNode =>
+  whole === 'notKnown' ? <a href={`#/food/bottle/${id}`}>price not known</a> : 'not one is used'

@@ -1,5 +1,4 @@
 /** The size of a portion, and where all that is in the bottle goes. */
-import { memo } from 'react'
 import type { Day } from '../../../../core/index.ts'
 import { Facts } from '../../../parts/Facts.tsx'
 import { MoreExact } from '../../../parts/MoreExact.tsx'
@@ -11,7 +10,7 @@ import type { Worth } from './useWorth.ts'
 
 type WorthMoreProps = { readonly worth: Worth; readonly day: Day; readonly mayFreeze: boolean }
 
-const More = ({ worth, day, mayFreeze }: WorthMoreProps) => {
+export const WorthMore = ({ worth, day, mayFreeze }: WorthMoreProps) => {
   const reading = useReading()
   const { freezing, each, portion, choosePortion, trouble } = worth
   const then = mayFreeze ? freezing.ifFrozenOn(day) : undefined
@@ -41,6 +40,3 @@ const More = ({ worth, day, mayFreeze }: WorthMoreProps) => {
     </MoreExact>
   )
 }
-
-/** Left as it is while only the slider moves. */
-export const WorthMore = memo(More)

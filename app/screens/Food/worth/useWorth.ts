@@ -1,11 +1,13 @@
 /** What the card reads: the portion and the day as she has them, and what the core makes of every day. */
-import { useMemo } from 'react'
+import { useEffect, useMemo } from 'react'
 import {
+  addDays,
   type Bottle,
   type BottleId,
   couldBeShared,
   type Day,
   daysBetween,
+  dosesPerYear,
   doseToFreeze,
   earlier,
   type FoodDescribed,
@@ -16,12 +18,14 @@ import {
   type Microlitres,
   microlitres,
   mostPerWell,
+  plansAt,
   portionsCover,
   proposePortion,
   readMillilitres,
   usualWell,
   type WouldMake,
 } from '../../../../core/index.ts'
+import { whenIdle } from '../../../state/idle.ts'
 import { useDraft } from '../../../state/useDraft.ts'
 import type { FieldRefusal } from '../../../words/foodRefusals.ts'
 import { typedMillilitres } from '../../../words/numbers.ts'
@@ -37,6 +41,9 @@ const noDay: DayFields = { day: undefined }
 export type Worth = {
   readonly freezing: FreezingAhead
   readonly each: Microlitres
+  /** The dose it is reckoned in, and how many of them a year takes; undefined where no plan feeds it. */
+  readonly dose: Microlitres
+  readonly yearly: number | undefined
   /** All of it, frozen today. */
   readonly makes: WouldMake | undefined
   /** The last day of the slider, and how many it has beyond today. */
@@ -61,10 +68,16 @@ export const useWorth = (bottle: Bottle, food: FoodDescribed): Worth => {
     [world, bottle, food, each, now, today],
   )
   const until = later(today, freezing.until ?? today)
+  const days = daysBetween(today, until)
+  useReckonedAhead(freezing, today, food.freezerLife ? days : 0)
   const all = food.freezerLife ? freezing.ifFrozenOn(today).portions : 0
   return {
     freezing,
     each,
+    dose,
+    yearly: plansAt(world, now).some((plan) => plan.food === food.food)
+      ? dosesPerYear(world, food.food, now, dose)
+      : undefined,
     makes:
       all > 0
         ? {
@@ -75,12 +88,29 @@ export const useWorth = (bottle: Bottle, food: FoodDescribed): Worth => {
           }
         : undefined,
     until,
-    days: daysBetween(today, until),
+    days,
     portion,
     choosePortion: (typed) => change({ portion: typed }),
     trouble: read.ok ? undefined : read.refusal,
   }
 }
+
+/** Before a thumb is on the slider, and between two of its places: a day reckoned is a frame that need not wait for it. */
+const useReckonedAhead = ({ ifFrozenOn }: FreezingAhead, today: Day, days: number) =>
+  useEffect(() => {
+    let left = false
+    let next = 1
+    const reckon = () => {
+      if (left || next > days) return
+      ifFrozenOn(addDays(today, next))
+      next += 1
+      whenIdle(reckon)
+    }
+    whenIdle(reckon)
+    return () => {
+      left = true
+    }
+  }, [ifFrozenOn, today, days])
 
 /** Kept apart from the rest: only what the day changes is drawn again while it moves. */
 export const useChosenDay = (bottle: BottleId, until: Day): readonly [Day, (day: Day) => void] => {
