@@ -1,49 +1,35 @@
-/** The ledger as a file she can hold, out and in. */
-import {
-  type Held,
-  type ImportRefusal,
-  type LedgerFile,
-  ok,
-  type Result,
-  refuse,
-  union,
-  wallDay,
-} from '../../core/index.ts'
+/** The ledger as a file she can hold. */
+import { ok, type PicturesBeside, type Result, refuse, wallDay } from '../../core/index.ts'
 import { version } from '../../package.json'
-import type { FileTooLarge, FileUnreadable, NotHandedOver, ZipBroken } from '../storage/backupRefusals.ts'
+import type { NotHandedOver } from '../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
-import type { Imported, ImportStopped, Progress } from '../storage/importing.ts'
 import { now } from './clock.ts'
-import { renewDevice, setMatter, thisDevice } from './device.ts'
+import { setMatter, thisDevice } from './device.ts'
 import { type HandedOver, handOver } from './handOver.ts'
 import { loadPart } from './leave.ts'
 import { phoneZone } from './phoneZone.ts'
-import { type PicturesInFile, picturesInFile, picturesOfBook, zipWithPictures } from './photoBackup.ts'
-import { takeIn, wholeBook } from './store.ts'
-import { type Listed, listZip, looksZipped, unzip } from './zip.ts'
+import { currentWorld, wholeBook } from './store.ts'
 
-const codec = () => loadPart(() => import('../storage/codec.ts'))
+export type BookWritten = { readonly name: string; readonly text: string }
 
-/**
- * Plain text by name and type: phones share texts, and refuse what they have not heard of. With its pictures it is a zip,
- * and the same text lies in that.
- */
-export const makeBackup = async (withPictures = false): Promise<Result<File, StorageRefusal>> => {
+/** The whole book as a text, and what to call it. @param inside how many of its pictures travel beside it */
+export const writeBook = async (inside: () => number): Promise<Result<BookWritten, StorageRefusal>> => {
   const device = await thisDevice()
   if (!device.ok) return device
-  const { exportLedger } = await codec()
+  const { exportLedger } = await loadPart(() => import('../storage/codec.ts'))
   const book = await wholeBook()
   if (!book.ok) return book
-  const pictures = await picturesOfBook()
-  if (!pictures.ok) return pictures
-  const { told, here } = pictures.value
   const at = now()
-  const beside = told > 0 ? { told, inside: withPictures ? here.length : 0 } : undefined
+  const told = new Set(currentWorld().photos.map(({ fact }) => fact.photo)).size
+  const beside: PicturesBeside | undefined = told > 0 ? { told, inside: inside() } : undefined
   const text = exportLedger(book.value, { at, device: device.value, version }, beside)
-  const name = `smallhours-${wallDay(at, phoneZone())}`
-  if (!withPictures) return ok(new File([text], `${name}.txt`, { type: 'text/plain' }))
-  const zip = await zipWithPictures({ name: `${name}.txt`, text }, here)
-  return zip.ok ? ok(new File([zip.value], `${name}.zip`, { type: zip.value.type })) : zip
+  return ok({ name: `smallhours-${wallDay(at, phoneZone())}`, text })
+}
+
+/** Plain text by name and type: phones share texts, and refuse what they have not heard of. */
+export const makeBackup = async (): Promise<Result<File, StorageRefusal>> => {
+  const book = await writeBook(() => 0)
+  return book.ok ? ok(new File([book.value.text], `${book.value.name}.txt`, { type: 'text/plain' })) : book
 }
 
 /** Only once it has left is the backup's date noted. */
@@ -53,84 +39,3 @@ export const handOverBackup = async (file: File): Promise<Result<HandedOver, Not
   await setMatter('lastBackup', now())
   return ok(handed)
 }
-
-export type BackupPreview = {
-  readonly file: LedgerFile
-  /** What this phone would gain. */
-  readonly added: readonly Held[]
-  readonly already: number
-  readonly clashes: readonly { readonly ours: Held; readonly theirs: Held }[]
-  /** This phone holds nothing: it looks like a restore. */
-  readonly restores: boolean
-  readonly pictures: PicturesInFile
-  /** Where those are. */
-  readonly source: Blob
-}
-
-/** Twenty years of a busy household are a tenth of this. */
-const mostBytes = 128 * 1024 * 1024
-/** Over a thousand photos. A zip is held in memory while it is read. */
-const mostZipped = 512 * 1024 * 1024
-
-/** Reads and compares; nothing is written. */
-export const previewBackup = async (
-  file: File,
-): Promise<Result<BackupPreview, ImportRefusal | FileTooLarge | FileUnreadable | ZipBroken | StorageRefusal>> => {
-  const opened = await openFile(file)
-  if (!opened.ok) return opened
-  const { readLedgerFile } = await codec()
-  const read = readLedgerFile(opened.value.text)
-  if (!read.ok) return read
-  // Without it every entry would be new, and a full phone would look empty.
-  const ours = await wholeBook()
-  if (!ours.ok) return ours
-  const { added, already, clashes } = union(ours.value, read.value.entries)
-  const pictures = await picturesInFile(read.value.entries, opened.value.listed)
-  if (!pictures.ok) return pictures
-  const restores = ours.value.length === 0
-  return ok({ file: read.value, added, already, clashes, restores, pictures: pictures.value, source: file })
-}
-
-type Opened = { readonly text: string; readonly listed: readonly Listed[] }
-
-const openFile = async (
-  file: File,
-): Promise<Result<Opened, ImportRefusal | FileTooLarge | FileUnreadable | ZipBroken>> => {
-  try {
-    if (await looksZipped(file)) return await openZip(file)
-    if (file.size > mostBytes) return refuse({ why: 'fileTooLarge', bytes: file.size, most: mostBytes })
-    return ok({ text: await file.text(), listed: [] })
-  } catch {
-    // The card was pulled, or the cloud drive is offline.
-    return refuse({ why: 'fileUnreadable' })
-  }
-}
-
-/** The book is the one text in it. */
-const openZip = async (file: File): Promise<Result<Opened, ImportRefusal | FileTooLarge | ZipBroken>> => {
-  if (file.size > mostZipped) return refuse({ why: 'fileTooLarge', bytes: file.size, most: mostZipped })
-  const bytes = new Uint8Array(await file.arrayBuffer())
-  const listed = listZip(bytes)
-  if (!listed.ok) return listed
-  const book = listed.value.find(({ name }) => /^[^/]+\.txt$/.test(name))
-  if (!book) return refuse({ why: 'notALedger' })
-  if (book.size > mostBytes) return refuse({ why: 'fileTooLarge', bytes: book.size, most: mostBytes })
-  const text = unzip(bytes, [book.name]).get(book.name)
-  return text ? ok({ text: new TextDecoder().decode(text), listed: listed.value }) : refuse({ why: 'zipBroken' })
-}
-
-/** The book of an empty phone came from a file: that file is its backup, and who wrote it may be this very phone. */
-export const afterRestore = async ({ file: { header } }: BackupPreview): Promise<Result<void, StorageRefusal>> => {
-  const renewed = await renewDevice()
-  if (!renewed.ok) return renewed
-  await setMatter('restoredFrom', header.device)
-  if (header.at <= now()) await setMatter('lastBackup', header.at)
-  return renewed
-}
-
-/** All or none, compared once more with what is here by then. */
-export const importBackup = (
-  preview: BackupPreview,
-  tell?: (progress: Progress) => void,
-  signal?: AbortSignal,
-): Promise<Result<Imported, StorageRefusal | ImportStopped>> => takeIn(preview.file.entries, tell, signal)

@@ -14,6 +14,7 @@ import type { FileUnreadable } from '../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
 import type { Progress } from '../storage/importing.ts'
 import type { Picture } from '../storage/photos.ts'
+import { type BookWritten, writeBook } from './backup.ts'
 import { phoneZone } from './phoneZone.ts'
 import { allPictures, keepPicture, pictureOf } from './photos.ts'
 import { pictureName } from './pictureName.ts'
@@ -44,14 +45,21 @@ export const picturesOfBook = async (): Promise<
   return ok({ told: each.size, here, bytes: here.reduce((sum, { bytes }) => sum + bytes, 0) })
 }
 
-/** @param book the ledger as a text, and what to call it */
-export const zipWithPictures = async (
-  book: { readonly name: string; readonly text: string },
-  pictures: readonly PhotoKept[],
-): Promise<Result<Blob, StorageRefusal>> => {
+/** The book as a text and its pictures as plain files, in one zip: those that are on this phone. */
+export const makeBackupWithPhotos = async (): Promise<Result<File, StorageRefusal>> => {
+  const pictures = await picturesOfBook()
+  if (!pictures.ok) return pictures
+  const { here } = pictures.value
+  const book = await writeBook(() => here.length)
+  if (!book.ok) return book
+  const zip = await zipped(book.value, here)
+  return zip.ok ? ok(new File([zip.value], `${book.value.name}.zip`, { type: zip.value.type })) : zip
+}
+
+const zipped = async (book: BookWritten, pictures: readonly PhotoKept[]): Promise<Result<Blob, StorageRefusal>> => {
   let refusal: StorageRefusal | undefined
   const inside = async function* (): AsyncIterable<Inside> {
-    yield { name: book.name, bytes: new TextEncoder().encode(book.text), squeeze: true }
+    yield { name: `${book.name}.txt`, bytes: new TextEncoder().encode(book.text), squeeze: true }
     for (const fact of pictures) {
       const picture = await pictureOf(fact.photo)
       if (!picture.ok) refusal = picture.refusal

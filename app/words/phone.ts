@@ -1,7 +1,7 @@
 /** What this phone says of itself: what it holds, how safe that is, and what a backup file would bring. */
 import { type DeviceId, isUnread, type Moment, wallDay } from '../../core/index.ts'
-import type { BackupPreview } from '../state/backup.ts'
 import type { HandedOver } from '../state/handOver.ts'
+import type { BackupPreview } from '../state/restoring.ts'
 import type { Status } from '../state/store.ts'
 import type { LookedForUpdate } from '../state/updates.ts'
 import type { Look, Persistence } from '../storage/device.ts'

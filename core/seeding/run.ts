@@ -105,12 +105,6 @@ export const openRuns = ({ runs }: SeedingState, now: Moment): readonly RunNow[]
     .filter(({ is }) => is !== 'done' && is !== 'stopped')
     .sort((a, b) => a.plan.off - b.plan.off)
 
-/** From an hour before the pumps stop until the morning hour: whoever looks at the run stands by a dark tank. */
-export const inTheDark = (run: Run, now: Moment): boolean => {
-  const plan = planOfRun(run, now)
-  return plan !== undefined && now > plan.off - hour && now < plan.morning
-}
-
 /** Hours a device has been off: from its tick to its tick, or to now; undefined while it runs. */
 export const hoursOff = ({ done }: Run, key: string, now: Moment): number | undefined => {
   const off = done.get(`${key}-off`)?.at ?? done.get(`${key}-out`)?.at

@@ -120,6 +120,19 @@ test('a browser killed with the pumps off, opened 17 minutes after they were due
   }
 })
 
+test('by the dark tank the plan is changed, in the dark look, and the night goes by it', async ({ context }) => {
+  const page = await begin(context, 'nightPlanned', `${day}T20:50:00Z`, '/seeding/run/run1')
+  await expect(answer(page)).toContainText('21:10')
+  await page.getByRole('link', { name: 'Change the plan' }).click()
+  await expect(look(page)).toHaveAttribute('data-look', 'night')
+  await page.getByLabel('When do the pumps go off?').fill('22:15')
+  await expect(page.locator('.line', { hasText: 'Return pump on' })).toContainText('23:15')
+  await page.getByRole('button', { name: 'Change it so' }).click()
+  await expect(answer(page)).toContainText('21:45')
+  await expect(said(page, 'own alarm for 23:15')).toBeVisible()
+  expect((await diary(page)).join(' ')).toContain('Plan changed for Long Gallery')
+})
+
 test('fish that breathe hard stop it with one touch, and the tally stays', async ({ context }) => {
   const page = await begin(context, 'nightHalfWay', `${day}T21:50:00Z`, '/seeding/run/run1')
   await page.getByRole('button', { name: 'Fish breathing hard' }).click()

@@ -136,7 +136,7 @@ const JarFields = ({ fields, onChange, form }: JarFieldsProps) => (
       error={form.wrong('sieve')}
     />
     <NumberField
-      label="Of the animals it keeps, if you know it"
+      label="The share of animals it keeps, if you know it"
       hint="Some slip through. Left empty, the count is a least one."
       unit="%"
       value={fields.kept}

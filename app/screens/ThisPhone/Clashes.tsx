@@ -2,7 +2,7 @@
 import { type Held, isUnread } from '../../../core/index.ts'
 import { Line, Lines } from '../../parts/Lines.tsx'
 import { MoreExact } from '../../parts/MoreExact.tsx'
-import type { BackupPreview } from '../../state/backup.ts'
+import type { BackupPreview } from '../../state/restoring.ts'
 import { dayClock } from '../../words/diary.ts'
 import { entryText } from '../../words/entries.ts'
 import { number } from '../../words/numbers.ts'

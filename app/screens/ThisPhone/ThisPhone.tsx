@@ -18,6 +18,7 @@ import { PhoneName } from './PhoneName.tsx'
 import { RemindersDoor } from './RemindersDoor.tsx'
 import { Restore } from './Restore.tsx'
 import { SaveBackup } from './SaveBackup.tsx'
+import { SaveWithPhotos } from './SaveWithPhotos.tsx'
 import { WroteIt } from './WroteIt.tsx'
 
 export const ThisPhone = () => {
@@ -50,6 +51,7 @@ export const ThisPhone = () => {
           <Section title="Backup">
             {due && <p>{due}</p>}
             {held > 0 && <SaveBackup reading={reading} />}
+            <SaveWithPhotos reading={reading} />
             <Restore />
             <LeftOver />
             <WroteIt reading={reading} />

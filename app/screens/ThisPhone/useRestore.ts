@@ -1,8 +1,8 @@
 /** A file on its way in: chosen, looked through, taken in or left. */
 import { useRef, useState } from 'react'
 import type { ImportRefusal } from '../../../core/index.ts'
-import { afterRestore, type BackupPreview, importBackup, previewBackup } from '../../state/backup.ts'
 import { type PicturesTaken, takePicturesIn } from '../../state/photoBackup.ts'
+import { afterRestore, type BackupPreview, importBackup, previewBackup } from '../../state/restoring.ts'
 import type { FileTooLarge, FileUnreadable, ZipBroken } from '../../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../../storage/connection.ts'
 import type { Imported, ImportStopped, Progress } from '../../storage/importing.ts'

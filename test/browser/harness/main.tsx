@@ -1,12 +1,13 @@
 /** What the browser tests reach into: the real storage and the real state, and one form. */
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
-import { handOverBackup, importBackup, makeBackup, previewBackup } from '../../../app/state/backup.ts'
+import { handOverBackup, makeBackup } from '../../../app/state/backup.ts'
 import { now, useNow } from '../../../app/state/clock.ts'
 import { device, renewDevice, setMatter, thisDevice, useMatter } from '../../../app/state/device.ts'
 import { newId } from '../../../app/state/ids.ts'
 import { flushAndReload, loadPart } from '../../../app/state/leave.ts'
 import { usePersistence } from '../../../app/state/persist.ts'
+import { importBackup, previewBackup } from '../../../app/state/restoring.ts'
 import {
   currentWorld,
   firstScreenStands,
