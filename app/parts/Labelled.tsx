@@ -4,6 +4,8 @@ import { type ReactNode, useId } from 'react'
 
 export type Asked = {
   readonly label: string
+  /** What it is about, for ears: two of one label may stand on a page. */
+  readonly about?: string | undefined
   readonly hint?: string | undefined
   readonly error?: string | undefined
 }
@@ -20,13 +22,14 @@ type LabelledProps = Asked & {
   readonly children: (wires: Wires) => ReactNode
 }
 
-export const Labelled = ({ label, hint, error, echo, children }: LabelledProps) => {
+export const Labelled = ({ label, about, hint, error, echo, children }: LabelledProps) => {
   const id = useId()
   const said = [hint && `${id}-hint`, echo && `${id}-echo`, error && `${id}-error`].filter(Boolean).join(' ')
   return (
     <div className="field">
       <label className="field-label" htmlFor={id}>
         {label}
+        {about && <span className="for-ears">: {about}</span>}
       </label>
       {hint && (
         <p className="field-hint" id={`${id}-hint`}>

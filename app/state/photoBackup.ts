@@ -5,21 +5,20 @@ import {
   ok,
   type PhotoId,
   type PhotoKept,
-  picturesTold,
   type Result,
   refuse,
   wallDay,
 } from '../../core/index.ts'
 import type { FileUnreadable } from '../storage/backupRefusals.ts'
 import type { StorageRefusal } from '../storage/connection.ts'
-import type { Progress } from '../storage/importing.ts'
+import type { ImportStopped, Progress } from '../storage/importing.ts'
 import type { Picture } from '../storage/photos.ts'
 import { type BookWritten, writeBook } from './backup.ts'
 import { phoneZone } from './phoneZone.ts'
 import { allPictures, keepPicture, pictureOf } from './photos.ts'
 import { pictureName } from './pictureName.ts'
 import { currentWorld } from './store.ts'
-import { type Inside, type Listed, unzip, zipOf } from './zip.ts'
+import { type Inside, type Listed, mostZipped, unzip, zipOf } from './zip.ts'
 
 const endings = { 'image/jpeg': 'jpg', 'image/png': 'png', 'image/webp': 'webp' } as const
 const types = new Map(Object.entries(endings).map(([type, ending]) => [ending as string, type as PhotoKept['type']]))
@@ -33,23 +32,26 @@ const named = (name: string): { readonly id: PhotoId; readonly type: PhotoKept['
   return id !== undefined && type ? { id: id as PhotoId, type } : undefined
 }
 
+/** Twice what twenty years of a busy household come to. */
+const roomForBook = 32 * 1024 * 1024
+
 /** How many of the pictures the book tells of are on this phone. */
 export const picturesOfBook = async (): Promise<
-  Result<{ readonly told: number; readonly here: readonly PhotoKept[]; readonly bytes: number }, StorageRefusal>
+  Result<{ readonly told: number; readonly here: readonly PhotoKept[] }, StorageRefusal>
 > => {
   const found = await allPictures()
   if (!found.ok) return found
   const there = new Set(found.value)
   const each = new Map(currentWorld().photos.map(({ fact }) => [fact.photo, fact]))
   const here = [...each.values()].filter(({ photo }) => there.has(photo))
-  return ok({ told: each.size, here, bytes: here.reduce((sum, { bytes }) => sum + bytes, 0) })
+  return ok({ told: each.size, here })
 }
 
 /** The book as a text and its pictures as plain files, in one zip: those that are on this phone. */
 export const makeBackupWithPhotos = async (): Promise<Result<File, StorageRefusal>> => {
   const pictures = await picturesOfBook()
   if (!pictures.ok) return pictures
-  const { here } = pictures.value
+  const here = fitting(pictures.value.here)
   const book = await writeBook(() => here.length)
   if (!book.ok) return book
   const zip = await zipped(book.value, here)
@@ -70,36 +72,50 @@ const zipped = async (book: BookWritten, pictures: readonly PhotoKept[]): Promis
   return refusal ? refuse(refusal) : ok(zip)
 }
 
+/** As many as one file holds that can be taken in again, the newest first. */
+export const fitting = (pictures: readonly PhotoKept[]): readonly PhotoKept[] => {
+  let room = mostZipped - roomForBook
+  return pictures
+    .toSorted((a, b) => b.at - a.at)
+    .filter(({ bytes }) => {
+      room -= bytes
+      return room >= 0
+    })
+}
+
 export type PicturesInFile = {
   /** Pictures that the entries in the file tell of. */
   readonly told: number
   /** Of these, how many are in the file. */
   readonly inside: number
-  /** In the file, told of there or here, and not on this phone: by the names they have in the file. */
+  /** In the file, told of once it is taken in, and not on this phone: by the names they have in the file. */
   readonly missing: readonly string[]
 }
-export const noPictures: PicturesInFile = { told: 0, inside: 0, missing: [] }
 
-/** Nothing is unpacked. */
+/**
+ * Nothing is unpacked.
+ * @param after what this phone's book will be: a photo crossed out here stays crossed out
+ */
 export const picturesInFile = async (
   entries: readonly Held[],
+  after: readonly Held[],
   listed: readonly Listed[],
-): Promise<Result<PicturesInFile, StorageRefusal>> => {
+): Promise<PicturesInFile> => {
   const told = toldIn(entries)
   const files = listed.flatMap(({ name }) => {
     const it = named(name)
     return it ? [{ name, id: it.id }] : []
   })
-  if (told.size === 0 && files.length === 0) return ok(noPictures)
+  if (files.length === 0) return { told: told.size, inside: 0, missing: [] }
+  // A disk that does not say has none of them; should it take none either, that is told when they come in.
   const found = await allPictures()
-  if (!found.ok) return found
-  const here = new Set(found.value)
-  const wanted = new Set([...told, ...picturesTold(currentWorld())])
-  return ok({
+  const here = new Set(found.ok ? found.value : [])
+  const wanted = toldIn(after)
+  return {
     told: told.size,
     inside: files.filter(({ id }) => told.has(id)).length,
     missing: files.filter(({ id }) => wanted.has(id) && !here.has(id)).map(({ name }) => name),
-  })
+  }
 }
 
 const toldIn = (entries: readonly Held[]): ReadonlySet<PhotoId> => {
@@ -113,7 +129,7 @@ export type PicturesTaken = {
   /** Not what their names say: changed on the way. */
   readonly damaged: number
   /** Why the rest did not come in. */
-  readonly stopped: StorageRefusal | FileUnreadable | undefined
+  readonly stopped: StorageRefusal | FileUnreadable | ImportStopped | undefined
 }
 
 /** After the entries that tell of them. One that is not what its name says is left out. */
@@ -132,7 +148,7 @@ export const takePicturesIn = async (
     return { kept, damaged, stopped: { why: 'fileUnreadable' } }
   }
   for (const [done, name] of names.entries()) {
-    if (signal?.aborted) break
+    if (signal?.aborted) return { kept, damaged, stopped: { why: 'importStopped' } }
     tell({ done, of: names.length })
     const it = named(name)
     const picture = it && asPicture(unzip(bytes, [name]).get(name), it.type)

@@ -17,12 +17,20 @@ import { dropPictures, openPhotos, type Picture, picturesHere, putPicture, readP
 import { household } from './household.ts'
 import { type NotAPicture, readyPicture } from './readyPicture.ts'
 import { signal } from './signal.ts'
-import { currentWorld, request, wholeBook } from './store.ts'
+import { currentWorld, readAll, request } from './store.ts'
+import { onMessage, tellTabs } from './tabs.ts'
 
 const photos = openPhotos(household.photos)
 const changed = signal()
-/** Told when a picture has come or gone. */
+/** Told when a picture has come or gone, in whichever tab. */
 export const onPictures = changed.subscribe
+onMessage(({ type }) => {
+  if (type === 'picturesChanged') changed.tell()
+})
+const tell = () => {
+  changed.tell()
+  tellTabs({ type: 'picturesChanged' })
+}
 
 export const pictureOf = (id: PhotoId): Promise<Result<Picture | undefined, StorageRefusal>> => readPicture(photos, id)
 export const allPictures = (): Promise<Result<readonly PhotoId[], StorageRefusal>> => picturesHere(photos)
@@ -58,7 +66,7 @@ export const takePhoto = async (
 
 export const keepPicture = async (id: PhotoId, picture: Picture): Promise<Result<void, StorageRefusal>> => {
   const kept = await putPicture(photos, id, picture)
-  if (kept.ok) changed.tell()
+  if (kept.ok) tell()
   return kept
 }
 
@@ -67,19 +75,20 @@ export const picturesLeftOver = async (): Promise<Result<readonly PhotoId[], Sto
   // In this order: whatever is here by now was told of before it came, in this tab or another.
   const here = await allPictures()
   if (!here.ok) return here
-  const book = await wholeBook()
+  // Never by an older book: a photo another tab has told of meanwhile would look crossed out.
+  const book = await readAll()
   if (!book.ok) return book
   const world = currentWorld()
   const told = picturesTold(world)
   return ok(world.unread.length > 0 ? [] : here.value.filter((id) => !told.has(id)))
 }
 
-/** For good: a picture is not in the ledger, and nothing brings it back but a backup it is in. */
+/** For good: a picture is not in the ledger, and one that is crossed out comes in with no backup. */
 export const deleteLeftOver = async (): Promise<Result<number, StorageRefusal>> => {
   const left = await picturesLeftOver()
   if (!left.ok) return left
   const gone = await dropPictures(photos, left.value)
   if (!gone.ok) return gone
-  changed.tell()
+  tell()
   return ok(left.value.length)
 }

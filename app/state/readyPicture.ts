@@ -14,25 +14,29 @@ const longestSide = 1_600
 const quality = 0.82
 
 export const readyPicture = async (file: Blob): Promise<Result<ReadyPicture, NotAPicture>> => {
-  let drawn: Blob | null
   try {
-    const bitmap = await createImageBitmap(file)
-    const scale = Math.min(1, longestSide / Math.max(bitmap.width, bitmap.height))
-    const canvas = document.createElement('canvas')
-    canvas.width = Math.max(1, Math.round(bitmap.width * scale))
-    canvas.height = Math.max(1, Math.round(bitmap.height * scale))
-    const pen = canvas.getContext('2d')
-    // What a picture lets through would be black.
-    if (pen) pen.fillStyle = '#fff'
-    pen?.fillRect(0, 0, canvas.width, canvas.height)
-    pen?.drawImage(bitmap, 0, 0, canvas.width, canvas.height)
-    bitmap.close()
-    drawn = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/jpeg', quality))
+    const bytes = await (await redrawn(await createImageBitmap(file))).arrayBuffer()
+    return ok({ id: await pictureName(bytes), type: 'image/jpeg', bytes })
   } catch {
     // A film, a text, a format this browser does not draw, a file on a drive that is gone.
     return refuse({ why: 'notAPicture' })
   }
-  if (drawn === null) return refuse({ why: 'notAPicture' })
-  const bytes = await drawn.arrayBuffer()
-  return ok({ id: await pictureName(bytes), type: 'image/jpeg', bytes })
+}
+
+/** Throws where the browser has no memory to draw in: a black picture must not be kept for a photo. */
+const redrawn = async (bitmap: ImageBitmap): Promise<Blob> => {
+  const scale = Math.min(1, longestSide / Math.max(bitmap.width, bitmap.height))
+  const canvas = document.createElement('canvas')
+  canvas.width = Math.max(1, Math.round(bitmap.width * scale))
+  canvas.height = Math.max(1, Math.round(bitmap.height * scale))
+  const pen = canvas.getContext('2d')
+  if (!pen) throw new Error('There is nothing to draw with')
+  // What a picture lets through would be black.
+  pen.fillStyle = '#fff'
+  pen.fillRect(0, 0, canvas.width, canvas.height)
+  pen.drawImage(bitmap, 0, 0, canvas.width, canvas.height)
+  bitmap.close()
+  const drawn = await new Promise<Blob | null>((done) => canvas.toBlob(done, 'image/jpeg', quality))
+  if (drawn === null) throw new Error('The picture could not be written')
+  return drawn
 }

@@ -8,7 +8,7 @@ import { renewDevice, setMatter } from './device.ts'
 import { loadPart } from './leave.ts'
 import { type PicturesInFile, picturesInFile } from './photoBackup.ts'
 import { takeIn, wholeBook } from './store.ts'
-import { type Listed, listZip, looksZipped, unzip } from './zip.ts'
+import { type Listed, listZip, looksZipped, mostZipped, unzip } from './zip.ts'
 
 export type BackupPreview = {
   readonly file: LedgerFile
@@ -25,8 +25,6 @@ export type BackupPreview = {
 
 /** Twenty years of a busy household are a tenth of this. */
 const mostBytes = 128 * 1024 * 1024
-/** Over a thousand photos. A zip is held in memory while it is read. */
-const mostZipped = 512 * 1024 * 1024
 
 /** Reads and compares; nothing is written. */
 export const previewBackup = async (
@@ -41,10 +39,9 @@ export const previewBackup = async (
   const ours = await wholeBook()
   if (!ours.ok) return ours
   const { added, already, clashes } = union(ours.value, read.value.entries)
-  const pictures = await picturesInFile(read.value.entries, opened.value.listed)
-  if (!pictures.ok) return pictures
+  const pictures = await picturesInFile(read.value.entries, [...ours.value, ...added], opened.value.listed)
   const restores = ours.value.length === 0
-  return ok({ file: read.value, added, already, clashes, restores, pictures: pictures.value, source: file })
+  return ok({ file: read.value, added, already, clashes, restores, pictures, source: file })
 }
 
 type Opened = { readonly text: string; readonly listed: readonly Listed[] }

@@ -62,6 +62,9 @@ export const wholeBook = (): Promise<Result<readonly Held[], StorageRefusal>> =>
     return read.ok || whole ? ok(entries) : read
   })
 
+/** All there is on disk by now, or that it could not be read. */
+export const readAll = (): Promise<Result<void, StorageRefusal>> => inTurn(catchUp)
+
 /** Once what was asked up to now is on disk, or refused. */
 export const settled = (): Promise<void> => inTurn(async () => {})
 

@@ -3,6 +3,9 @@ import { unzipSync, Zip, ZipDeflate, ZipPassThrough } from 'fflate'
 import { ok, type Result, refuse } from '../../core/index.ts'
 import type { ZipBroken } from '../storage/backupRefusals.ts'
 
+/** Over a thousand photos. A zip is held in memory while it is read. */
+export const mostZipped = 512 * 1024 * 1024
+
 export type Inside = {
   readonly name: string
   readonly bytes: Uint8Array

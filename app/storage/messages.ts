@@ -4,6 +4,8 @@ export type TabMessage =
   | { readonly type: 'appended' }
   /** A matter of this phone has changed, its id perhaps. */
   | { readonly type: 'deviceChanged' }
+  /** A picture has come or gone. */
+  | { readonly type: 'picturesChanged' }
 
 /** The made-up household's tabs talk among themselves. */
 export const channelOf = (ledger: string): string => `${ledger}-tabs`

@@ -48,6 +48,8 @@ export const takenOn = (at: Moment, { zone, today }: Pick<Reading, 'zone' | 'tod
 /** For eyes that do not see it. */
 export const photoSays = (fact: PhotoKept, reading: Pick<Reading, 'zone' | 'today'>): string =>
   `Photo of ${takenOn(fact.at, reading)}${fact.words ? `: ${fact.words}` : ''}`
+/** Something is wrong with the disk, not with the photo. */
+export const unreadableText = 'This phone cannot read the picture just now'
 export const notHereText =
   'The picture itself is not on this phone. A backup with photos from the phone that took it brings it.'
 
@@ -55,7 +57,9 @@ export const notHereText =
 export const betweenWords = (days: number): string =>
   days === 0 ? 'Both of one day.' : `${capital(days === 1 ? 'one day' : `${number(days)} days`)} between them.`
 
-export const keptText = 'The photo is kept.'
+export const keptWords = (count: number): string =>
+  count === 1 ? 'The photo is kept.' : `${photosWords(count)} are kept.`
+export const noDayText = 'Which day? A day, a month and a year are wanted.'
 export const withoutText =
   'There is no room left on this phone for the picture. That there was one is written down; free some space and choose it again.'
 
@@ -118,18 +122,22 @@ export const picturesTakenText = ({ kept, damaged, stopped }: PicturesTaken): st
   const all = [`${capital(photosWords(kept))} taken in.`]
   if (damaged > 0)
     all.push(
-      `${capital(inWords(damaged))} of the file had changed on the way and ${damaged === 1 ? 'was' : 'were'} left out.`,
+      `${capital(inWords(damaged))} in the file had changed on the way and ${damaged === 1 ? 'was' : 'were'} left out.`,
     )
   if (stopped)
     all.push(
       stopped.why === 'storageFull'
         ? 'For the others there is no room on this phone: free some space, and take the file in once more.'
-        : 'The others could not be read or kept: take the file in once more.',
+        : stopped.why === 'importStopped'
+          ? 'The others are still in the file: take it in once more when you like.'
+          : 'The others could not be read or kept: take the file in once more.',
     )
   return all.join(' ')
 }
 
+/** "The newest 900 of them fit into one file." */
+export const fittingText = (count: number): string => `The newest ${number(count)} of them fit into one file.`
+
 export const leftOverText = (count: number): string =>
   `${capital(photosWords(count))} that ${count === 1 ? 'was' : 'were'} crossed out still ${count === 1 ? 'takes' : 'take'} room on this phone.`
-export const deletedText = (count: number): string =>
-  `${capital(photosWords(count))} deleted. Nothing but a backup ${count === 1 ? 'it is' : 'they are'} in brings ${count === 1 ? 'it' : 'them'} back.`
+export const deletedText = (count: number): string => `${capital(photosWords(count))} deleted from this phone.`

@@ -33,6 +33,7 @@ export const photosOfTank = (
   now: Moment,
 ): readonly PhotoGroup[] => {
   const shows = showsByEntry(state, tank)
+  for (const entry of toldOtherwise(state, shows, tank)) shows.set(entry, whole)
   const groups = new Map<string, { shows: PhotoShows; photos: PhotoNoted[] }>()
   for (const photo of state.photos.toSorted(byTime)) {
     const found = showing(state, photo.fact.of, tank, shows, now)
@@ -50,7 +51,20 @@ type Shown = { readonly key: string; readonly shows: PhotoShows }
 const pour: Shown = { key: 'pour', shows: { shows: 'pour' } }
 const whole: Shown = { key: 'tank', shows: { shows: 'tank' } }
 
-const showsByEntry = (state: WatchState, tank: TankId): ReadonlyMap<Stamp, Shown> => {
+/** Entries a photo is of that stand in none of the lists: crossed out since, or of something else about the tank. One walk for all. */
+const toldOtherwise = (
+  { photos, history }: WatchState & { readonly history: History<AnyFact> },
+  shows: ReadonlyMap<Stamp, Shown>,
+  tank: TankId,
+): readonly Stamp[] => {
+  const wanted = new Set(
+    photos.flatMap(({ fact: { of } }) => ('entry' in of && !shows.has(of.entry) ? [of.entry] : [])),
+  )
+  if (wanted.size === 0) return []
+  return history.all.flatMap(({ id, fact }) => (wanted.has(id) && 'tank' in fact && fact.tank === tank ? [id] : []))
+}
+
+const showsByEntry = (state: WatchState, tank: TankId): Map<Stamp, Shown> => {
   const all = new Map<Stamp, Shown>()
   for (const series of countSeries(state, tank))
     for (const { entry } of series.points)
@@ -64,20 +78,16 @@ const showsByEntry = (state: WatchState, tank: TankId): ReadonlyMap<Stamp, Shown
 
 /** Undefined where it is of another tank, or of a parcel, which is of none. */
 const showing = (
-  state: SeedingState & { readonly history: History<AnyFact> },
+  state: SeedingState,
   of: PhotoOf,
   tank: TankId,
   byEntry: ReadonlyMap<Stamp, Shown>,
   now: Moment,
 ): Shown | undefined => {
   if ('tank' in of) return of.tank === tank ? whole : undefined
-  if ('entry' in of) return byEntry.get(of.entry) ?? (toldOf(state, of.entry, tank) ? whole : undefined)
+  if ('entry' in of) return byEntry.get(of.entry)
   if ('parcel' in of) return parcelIn(state, of.parcel, tank, now) ? pour : undefined
   return runIn(state, of.run, tank, now) ? pour : undefined
-}
-const toldOf = ({ history }: { readonly history: History<AnyFact> }, entry: Stamp, tank: TankId): boolean => {
-  const fact = history.all.find(({ id }) => id === entry)?.fact
-  return fact !== undefined && 'tank' in fact && fact.tank === tank
 }
 const runIn = ({ runs }: SeedingState, run: RunId, tank: TankId, now: Moment): boolean => {
   const told = runs.get(run)

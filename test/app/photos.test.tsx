@@ -77,8 +77,8 @@ test('what came in, what had changed, and why the rest did not', () => {
   const taken = (kept: number, damaged: number, stopped?: 'storageFull' | 'fileUnreadable') =>
     plain(picturesTakenText({ kept, damaged, stopped: stopped && { why: stopped } }))
   expect(taken(3, 0)).toBe('3 photos taken in.')
-  expect(taken(1, 1)).toBe('1 photo taken in. One of the file had changed on the way and was left out.')
-  expect(taken(0, 2)).toContain('Two of the file had changed on the way and were left out.')
+  expect(taken(1, 1)).toBe('1 photo taken in. One in the file had changed on the way and was left out.')
+  expect(taken(0, 2)).toContain('Two in the file had changed on the way and were left out.')
   expect(taken(2, 0, 'storageFull')).toContain('no room on this phone')
   expect(taken(2, 0, 'fileUnreadable')).toContain('take the file in once more')
 })

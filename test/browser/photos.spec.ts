@@ -17,6 +17,21 @@ const drawn = (page: Page, name: RegExp) =>
     .getByRole('img', { name })
     .first()
     .evaluate((img: HTMLImageElement) => img.decode().then(() => img.naturalWidth))
+const onDisk = (page: Page): Promise<number> =>
+  page.evaluate(
+    () =>
+      new Promise<number>((resolve, reject) => {
+        const asked = indexedDB.open('smallhours-photos')
+        asked.onerror = () => reject(asked.error)
+        asked.onsuccess = () => {
+          const count = asked.result.transaction('pictures').objectStore('pictures').count()
+          count.onsuccess = () => {
+            asked.result.close()
+            resolve(count.result)
+          }
+        }
+      }),
+  )
 const countPane = async (page: Page, count: string) => {
   await go(page, `${life}/pane`)
   await page.getByLabel('Square 1').fill(count)
@@ -57,7 +72,7 @@ test('a photo is told of in a line, seen whole, and crossed out; its picture goe
   await restore(page, backupOf(households.smallLife()))
   await go(page, life)
   await touch(page, 'Add a photo\\s*: Long Gallery')
-  await page.getByLabel('Add a photo', { exact: true }).setInputFiles(jpeg('box.jpg', pictures.box))
+  await page.getByLabel(/^Add a photo/).setInputFiles(jpeg('box.jpg', pictures.box))
   await expect(page.getByText('The photo is kept.')).toBeVisible()
   const thumb = page.getByRole('button', { name: /^Photo of/ })
   await thumb.click()
@@ -73,10 +88,15 @@ test('a photo is told of in a line, seen whole, and crossed out; its picture goe
   await expect(thumb).toHaveCount(0)
   expect((await diary(page))[0]).toContain('Crossed out')
   await go(page, '/phone')
+  expect(await onDisk(page)).toBe(1)
   await expect(page.getByText(/^1\sphoto that was crossed out still takes room on this phone\.$/)).toBeVisible()
   await touch(page, 'Delete them$')
   await touch(page, 'Delete them for good')
-  await expect(page.getByText(/^1\sphoto deleted/)).toBeVisible()
+  await expect(page.getByText(/^1\sphoto deleted from this phone/)).toBeVisible()
+  expect(await onDisk(page)).toBe(0)
+  await page.reload()
+  await expect(page.getByRole('button', { name: 'Save a backup file' })).toBeVisible()
+  await expect(page.getByText('still takes room')).toHaveCount(0)
 })
 
 test('where it was taken is not kept, and a file that is no picture is refused', async ({ context }) => {
@@ -84,7 +104,7 @@ test('where it was taken is not kept, and a file that is no picture is refused',
   await restore(page, backupOf(households.smallLife()))
   await go(page, life)
   await touch(page, 'Add a photo\\s*: Long Gallery')
-  const field = page.getByLabel('Add a photo', { exact: true })
+  const field = page.getByLabel(/^Add a photo/)
   await field.setInputFiles({ name: 'film.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('no picture at all') })
   await expect(page.getByText('This browser cannot draw that file.')).toBeVisible()
   // An APP1 segment after the first marker, as a camera writes the place into it.
@@ -116,13 +136,14 @@ test('a full phone costs the picture and never the entry; there is a way back', 
   })
   await go(page, life)
   await touch(page, 'Add a photo\\s*: Long Gallery')
-  const field = page.getByLabel('Add a photo', { exact: true })
+  const field = page.getByLabel(/^Add a photo/)
   await field.setInputFiles(jpeg('box.jpg', pictures.box))
   await expect(page.getByText('There is no room left on this phone for the picture.')).toBeVisible()
   await expect(page.getByText('Not on this phone').first()).toBeVisible()
   await page.evaluate(() => {
     window.full = false
   })
+  await expect(page.getByText('The photo is kept.')).toHaveCount(0)
   await field.setInputFiles(jpeg('box.jpg', pictures.box))
   await expect(page.getByText('The photo is kept.')).toBeVisible()
   expect(await drawn(page, /^Photo of/)).toBe(480)
@@ -179,7 +200,55 @@ test('a zip that was cut short is refused, and a picture that changed on its way
   await field.setInputFiles({ name: 'it.zip', mimeType: 'application/zip', buffer: without })
   await expect(page.getByText(/not a Smallhours/)).toBeVisible()
   await restore(page, zipped)
-  await expect(page.getByText(/1\sphoto taken in\. One of the file had changed on the way/)).toBeVisible()
+  await expect(page.getByText(/1\sphoto taken in\. One in the file had changed on the way/)).toBeVisible()
+})
+
+test('two tabs: a picture that comes in one is drawn in the other, and a photo crossed out here does not come back', async ({
+  context,
+}) => {
+  const [one, two] = [await openApp(context), await openApp(context)]
+  const book = backupOf(households.photographed())
+  await restore(one, book)
+  await go(two, `${life}/photos`)
+  await expect(two.getByText('Not on this phone').first()).toBeVisible()
+  const zipped = await backupWith(book, Object.values(pictures))
+  const field = one.getByLabel('A backup file to take in')
+  const zip = { name: 'it.zip', mimeType: 'application/zip', buffer: zipped }
+  await field.setInputFiles(zip)
+  await touch(one, 'Take in 3')
+  await expect(said(one, '3 photos taken in.')).toBeVisible()
+  expect(await drawn(two, /the left corner/)).toBe(480)
+  await go(one, life)
+  await one.getByRole('button', { name: /the box, just opened/ }).click()
+  await one.getByRole('dialog').getByRole('button', { name: 'Cross out' }).click()
+  await one.getByRole('button', { name: 'Cross it out' }).click()
+  await expect(one.getByRole('button', { name: /the box, just opened/ })).toHaveCount(0)
+  await go(one, '/phone')
+  await touch(one, 'Delete them$')
+  await touch(one, 'Delete them for good')
+  await expect(one.getByText(/^1\sphoto deleted from this phone/)).toBeVisible()
+  expect(await onDisk(one)).toBe(2)
+  await field.setInputFiles(zip)
+  await expect(said(one, 'and 3 of them are in it, all here already.')).toBeVisible()
+})
+
+test('on the keyboard: opened, looked at, closed, and back where it was', async ({ context }) => {
+  const page = await openApp(context)
+  await restore(page, await backupWith(backupOf(households.photographed()), Object.values(pictures)))
+  await go(page, life)
+  const thumb = page.getByRole('button', { name: /the box, just opened/ })
+  await thumb.focus()
+  await page.keyboard.press('Enter')
+  await expect(page.getByRole('dialog', { name: '25 August' })).toBeVisible()
+  await page.keyboard.press('Escape')
+  await expect(page.getByRole('dialog')).toHaveCount(0)
+  await expect(thumb).toBeFocused()
+  await page.keyboard.press('Enter')
+  await page.getByRole('button', { name: 'What it shows, and when' }).press('Enter')
+  await page.getByLabel('What does it show?').fill('the box from above')
+  await page.getByRole('button', { name: 'Save' }).press('Enter')
+  await expect(page.getByRole('dialog')).toHaveCount(0)
+  await expect(page.getByRole('button', { name: /the box from above/ })).toBeFocused()
 })
 
 declare global {

@@ -130,7 +130,7 @@ export const Life = ({ tank, kept, onUndone }: LifeProps) => {
         {photos.length > 0 && (
           <p>
             <a href={to('photos')}>
-              {photos.length === 1 ? 'The photo' : `${allPhotosWords(photos.length)}, then and now side by side`}
+              {`${photos.length === 1 ? 'The photo' : allPhotosWords(photos.length)}${groups.some((group) => group.photos.length > 1) ? ', then and now side by side' : ''}`}
             </a>
           </p>
         )}

@@ -29,7 +29,7 @@ export const LifePhotos = ({ tank }: { readonly tank: TankDescribed }) => {
         <Section key={group.key} title={groupTitle(group)}>
           {group.photos.length > 1 ? (
             <>
-              <SideBySide group={group} reading={reading} />
+              <SideBySide tank={tank.tank} group={group} reading={reading} />
               <MoreExact label={allPhotosWords(group.photos.length)} of={groupTitle(group)}>
                 <Thumbs photos={group.photos} reading={reading} />
               </MoreExact>

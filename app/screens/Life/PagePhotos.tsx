@@ -17,12 +17,12 @@ const titled = (groups: readonly PhotoGroup[]): readonly Titled[] =>
 const usual = (groups: readonly PhotoGroup[]): readonly string[] => {
   const most = Math.max(0, ...groups.map(({ photos }) => photos.length))
   const inTurn = Array.from({ length: most }, (_, i) => groups.flatMap(({ photos }) => photos.at(-1 - i) ?? [])).flat()
-  return inTurn.slice(0, usualPhotos).map(({ entry }) => entry)
+  return inTurn.slice(0, usualPhotos).map(({ fact }) => fact.photo)
 }
 
 type ChosenProps = {
   readonly groups: readonly PhotoGroup[]
-  /** Null: those that are usual. */
+  /** By their pictures, which stay when their words change. Null: those that are usual. */
   readonly chosen: readonly string[] | null
   readonly reading: Reading
 }
@@ -36,10 +36,9 @@ export const ChoosePhotos = ({
   <MoreExact label="Which photos stand on it?">
     <Picks
       label="Touch those to show"
-      options={titled(groups).map(({ entry, fact, title }) => ({
-        value: entry as string,
-        label: title,
-        hint: `${takenOn(fact.at, reading)}${fact.words ? `: ${fact.words}` : ''}`,
+      options={titled(groups).map(({ fact, title }) => ({
+        value: fact.photo as string,
+        label: `${title}, ${takenOn(fact.at, reading)}${fact.words ? `: ${fact.words}` : ''}`,
       }))}
       values={chosen ?? usual(groups)}
       onChange={onChange}
@@ -50,7 +49,7 @@ export const ChoosePhotos = ({
 export const PagePhotos = ({ groups, chosen, reading }: ChosenProps) => {
   const shown = chosen ?? usual(groups)
   const photos = titled(groups)
-    .filter(({ entry }) => shown.includes(entry))
+    .filter(({ fact }) => shown.includes(fact.photo))
     .toSorted((a, b) => a.fact.at - b.fact.at)
   return (
     photos.length > 0 && (

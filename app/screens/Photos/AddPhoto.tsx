@@ -5,7 +5,7 @@ import { FileField } from '../../parts/FileField.tsx'
 import { Loading } from '../../parts/Loading.tsx'
 import { now } from '../../state/clock.ts'
 import { takePhoto } from '../../state/photos.ts'
-import { keptText, photoRefusal, photosWords, withoutText } from '../../words/photos.ts'
+import { keptWords, photoRefusal, withoutText } from '../../words/photos.ts'
 import { refusalText } from '../../words/refusals.ts'
 import { SaidAndUndo } from '../Food/SaidAndUndo.tsx'
 import type { Reading } from '../useReading.ts'
@@ -14,6 +14,8 @@ import { Picture } from './Picture.tsx'
 type AddPhotoProps = {
   readonly of: PhotoOf
   readonly label?: string
+  /** For ears: two such fields may stand on a page. */
+  readonly about?: string | undefined
   readonly hint?: string | undefined
   /** The last one of the same: held beside it, the next is taken alike. */
   readonly like?: PhotoKept | undefined
@@ -28,26 +30,33 @@ type Adding = {
 }
 const idle: Adding = { busy: false, written: [] }
 
-export const AddPhoto = ({ of, label = 'Add a photo', hint, like, reading }: AddPhotoProps) => {
+export const AddPhoto = ({ of, label = 'Add a photo', about, hint, like, reading }: AddPhotoProps) => {
   const [adding, setAdding] = useState<Adding>(idle)
   const add = async (files: readonly File[]) => {
     setAdding({ ...idle, busy: true })
     const written: Entry<Fact>[] = []
     let kept = 0
     let wrong: string | undefined
-    for (const file of files) {
-      const taken = await takePhoto(file, of, takenAt(file))
-      if (!taken.ok) {
-        wrong = photoRefusal(taken.refusal, reading)
-        continue
+    try {
+      for (const file of files) {
+        const taken = await takePhoto(file, of, takenAt(file))
+        if (!taken.ok) {
+          wrong = photoRefusal(taken.refusal, reading)
+          continue
+        }
+        const { entries, without } = taken.value
+        written.push(...entries)
+        if (without === undefined) kept += 1
+        else wrong = without.why === 'storageFull' ? withoutText : refusalText(without, reading)
       }
-      kept += 1
-      written.push(...taken.value.entries)
-      const { without } = taken.value
-      if (without) wrong = without.why === 'storageFull' ? withoutText : refusalText(without, reading)
+    } finally {
+      setAdding({
+        busy: false,
+        written,
+        ...(kept > 0 ? { said: keptWords(kept) } : {}),
+        ...(wrong ? { wrong } : {}),
+      })
     }
-    const said = kept === 1 ? keptText : `${photosWords(kept)} are kept.`
-    setAdding({ busy: false, written, ...(kept > 0 ? { said } : {}), ...(wrong ? { wrong } : {}) })
   }
   return (
     <div className="photo-add">
@@ -59,6 +68,7 @@ export const AddPhoto = ({ of, label = 'Add a photo', hint, like, reading }: Add
       )}
       <FileField
         label={label}
+        about={about}
         hint={hint}
         error={adding.wrong}
         accept="image/*"

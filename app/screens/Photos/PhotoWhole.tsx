@@ -1,5 +1,5 @@
 /** One photo over the whole screen, with what is known of it, and what may be done about it. */
-import { useEffect, useId, useRef, useState } from 'react'
+import { useEffect, useId, useLayoutEffect, useRef, useState } from 'react'
 import type { PhotoNoted } from '../../../core/index.ts'
 import { Actions, Button, LinkButton } from '../../parts/Actions.tsx'
 import { bytesWords, notHereText, takenOn } from '../../words/photos.ts'
@@ -17,8 +17,18 @@ export const PhotoWhole = ({ photo, reading, onClose }: PhotoWholeProps) => {
   const title = useId()
   const [asked, setAsked] = useState<'say' | 'crossOut'>()
   const [inColours, setInColours] = useState(false)
+  const panel = useRef<HTMLDivElement>(null)
   const here = usePicture(fact.photo).is !== 'notHere'
-  useEffect(() => dialog.current?.showModal(), [])
+  // Closed before it goes: only then does the browser give the focus back to what opened it.
+  useLayoutEffect(() => {
+    const shown = dialog.current
+    shown?.showModal()
+    return () => shown?.close()
+  }, [])
+  // The button that asked is gone.
+  useEffect(() => {
+    if (asked === 'say') panel.current?.focus()
+  }, [asked])
   return (
     <dialog className="photo-whole" ref={dialog} aria-labelledby={title} onClose={onClose}>
       <h2 className="section-title" id={title}>
@@ -27,7 +37,11 @@ export const PhotoWhole = ({ photo, reading, onClose }: PhotoWholeProps) => {
       {here ? <Picture fact={fact} reading={reading} inColours={inColours} /> : <p>{notHereText}</p>}
       {fact.words && <p>{fact.words}</p>}
       <p className="photo-size">{bytesWords(fact.bytes)}</p>
-      {asked === 'say' && <SayOfPhoto photo={photo} reading={reading} onDone={onClose} />}
+      {asked === 'say' && (
+        <div ref={panel} tabIndex={-1}>
+          <SayOfPhoto photo={photo} reading={reading} onDone={onClose} />
+        </div>
+      )}
       {asked === 'crossOut' && (
         <CrossOut entry={{ id: entry, fact }} reading={reading} onClose={() => setAsked(undefined)} />
       )}

@@ -1,5 +1,5 @@
 /** The photos of one thing, and a way to add one. */
-import { useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { type PhotoKept, type PhotoNoted, type PhotoOf, photosOf } from '../../../core/index.ts'
 import { LinkButton } from '../../parts/Actions.tsx'
 import type { Reading } from '../useReading.ts'
@@ -21,11 +21,18 @@ type PhotosOfProps = {
 
 export const PhotosOf = ({ of, about, photos, like, hint, open = false, reading }: PhotosOfProps) => {
   const [adding, setAdding] = useState(open)
+  const panel = useRef<HTMLDivElement>(null)
+  // The button that opened it is gone; its focus comes here rather than to nowhere.
+  useEffect(() => {
+    if (adding && !open) panel.current?.focus()
+  }, [adding, open])
   return (
     <>
       <Thumbs photos={photos ?? photosOf(reading.world, of)} reading={reading} />
       {adding ? (
-        <AddPhoto of={of} like={like} hint={hint} reading={reading} />
+        <div ref={panel} tabIndex={-1}>
+          <AddPhoto of={of} about={about} like={like} hint={hint} reading={reading} />
+        </div>
       ) : (
         <LinkButton onAct={() => setAdding(true)}>
           Add a photo<span className="for-ears">: {about}</span>

@@ -1,7 +1,7 @@
 /** One picture: by night in the red of the screen alone, unless she asks for its colours. */
 import './photos.css'
 import type { PhotoKept } from '../../../core/index.ts'
-import { photoSays } from '../../words/photos.ts'
+import { photoSays, unreadableText } from '../../words/photos.ts'
 import type { Reading } from '../useReading.ts'
 import { usePicture } from './usePicture.ts'
 
@@ -18,9 +18,10 @@ export const Picture = ({ fact, reading, square = false, inColours = false }: Pi
   return (
     <span className="photo" data-square={square || undefined} data-colours={inColours || undefined}>
       {shown.is === 'here' && <img src={shown.url} alt={photoSays(fact, reading)} />}
-      {shown.is === 'notHere' && (
+      {(shown.is === 'notHere' || shown.is === 'unreadable') && (
         <span className="photo-none">
-          Not on this phone<span className="for-ears">: {photoSays(fact, reading)}</span>
+          {shown.is === 'notHere' ? 'Not on this phone' : unreadableText}
+          <span className="for-ears">: {photoSays(fact, reading)}</span>
         </span>
       )}
     </span>

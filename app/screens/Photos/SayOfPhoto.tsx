@@ -1,5 +1,6 @@
 /** A line under a photo, and the day it was taken: the picture stays as it is. */
 
+import { useState } from 'react'
 import type { PhotoNoted } from '../../../core/index.ts'
 import { isDay, momentOn, type SayRefusal, sayOfPhoto, wallDay } from '../../../core/index.ts'
 import { Actions, Button } from '../../parts/Actions.tsx'
@@ -10,7 +11,7 @@ import { Notice } from '../../parts/Notice.tsx'
 import { useDraft } from '../../state/useDraft.ts'
 import { useRequest } from '../../state/useRequest.ts'
 import { dayEcho } from '../../words/dates.ts'
-import { photoRefusal } from '../../words/photos.ts'
+import { noDayText, photoRefusal } from '../../words/photos.ts'
 import type { Reading } from '../useReading.ts'
 
 type SayOfPhotoProps = { readonly photo: PhotoNoted; readonly reading: Reading; readonly onDone: () => void }
@@ -27,18 +28,17 @@ export const SayOfPhoto = ({ photo: { entry, fact }, reading, onDone }: SayOfPho
     words: fact.words ?? '',
     day: taken as string,
   })
+  const [noDay, setNoDay] = useState(false)
   const change = (changed: Partial<typeof fields>) => {
+    setNoDay(false)
     reset()
     type(changed)
   }
   const save = async () => {
     const { day, words } = fields
+    if (!isDay(day)) return setNoDay(true)
     const done = await send((world, { now }) =>
-      sayOfPhoto(
-        world,
-        { entry, words, at: isDay(day) && day !== taken ? momentOn(day, { now, zone }) : fact.at },
-        now,
-      ),
+      sayOfPhoto(world, { entry, words, at: day !== taken ? momentOn(day, { now, zone }) : fact.at }, now),
     )
     if (!done) return
     await clear()
@@ -61,7 +61,7 @@ export const SayOfPhoto = ({ photo: { entry, fact }, reading, onDone }: SayOfPho
         value={fields.day}
         onChange={(day) => change({ day })}
         echo={dayEcho(fields.day)}
-        error={at === 'day' ? wrong : undefined}
+        error={noDay ? noDayText : at === 'day' ? wrong : undefined}
       />
       {at === 'form' && wrong && <Notice kind="refusal">{wrong}</Notice>}
       <Actions>

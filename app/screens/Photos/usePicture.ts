@@ -4,9 +4,8 @@ import type { PhotoId } from '../../../core/index.ts'
 import { onPictures, pictureOf } from '../../state/photos.ts'
 
 export type Shown =
-  | { readonly is: 'loading' }
+  | { readonly is: 'loading' | 'notHere' | 'unreadable' }
   | { readonly is: 'here'; readonly url: string }
-  | { readonly is: 'notHere' }
 const loading: Shown = { is: 'loading' }
 
 export const usePicture = (id: PhotoId): Shown => {
@@ -15,9 +14,11 @@ export const usePicture = (id: PhotoId): Shown => {
     let wanted = true
     let url: string | undefined
     const look = async () => {
+      if (url) return
       const found = await pictureOf(id)
       if (!wanted || url) return
-      if (!found.ok || !found.value) return setShown({ is: 'notHere' })
+      if (!found.ok) return setShown({ is: 'unreadable' })
+      if (!found.value) return setShown({ is: 'notHere' })
       url = URL.createObjectURL(new Blob([found.value.bytes], { type: found.value.type }))
       setShown({ is: 'here', url })
     }

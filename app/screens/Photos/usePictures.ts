@@ -1,13 +1,15 @@
 /** Which pictures the book tells of, and which of them are on this phone. */
 import { useEffect, useState } from 'react'
 import type { PhotoId, PhotoNoted } from '../../../core/index.ts'
-import { picturesOfBook } from '../../state/photoBackup.ts'
+import { fitting, picturesOfBook } from '../../state/photoBackup.ts'
 import { onPictures } from '../../state/photos.ts'
 import { useWorld } from '../../state/store.ts'
 
 export type PicturesCounted = {
   readonly told: number
   readonly here: ReadonlySet<PhotoId>
+  /** How many fit into one file, and what those come to. */
+  readonly fit: number
   readonly bytes: number
 }
 
@@ -21,8 +23,10 @@ export const usePictures = (): PicturesCounted | undefined => {
     const count = async () => {
       const found = await picturesOfBook()
       if (!wanted || !found.ok) return
-      const { told, here, bytes } = found.value
-      setCounted({ told, here: new Set(here.map(({ photo }) => photo)), bytes })
+      const { told, here } = found.value
+      const fit = fitting(here)
+      const bytes = fit.reduce((sum, each) => sum + each.bytes, 0)
+      setCounted({ told, here: new Set(here.map(({ photo }) => photo)), fit: fit.length, bytes })
     }
     void count()
     const stop = onPictures(() => void count())

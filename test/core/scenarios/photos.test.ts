@@ -9,6 +9,7 @@ import {
   type PhotoId,
   type PhotoOf,
   photosOf,
+  photosOfBottle,
   photosOfTank,
   picturesTold,
   type RunId,
@@ -18,7 +19,7 @@ import {
   type World,
 } from '../../../core/index.ts'
 import { at, type Book, given, refusalOf } from '../../support/given.ts'
-import { cockle, lab, longGallery } from '../../support/givenLab.ts'
+import { bottleOf, cockle, firstBottle, lab, longGallery, tankOf, usGal } from '../../support/givenLab.ts'
 
 const sha = (first: string): PhotoId => first.padEnd(32, '0') as PhotoId
 const photo = (of: PhotoOf, first: string, more: Partial<PhotoAsked> = {}): Omit<PhotoAsked, 'at'> => ({
@@ -128,7 +129,7 @@ describe('what is refused', () => {
     ['a tank that is none', { of: { tank: 'nowhere' as never } }, { why: 'nothingToShow' }],
     ['a parcel that never came', { of: { parcel } }, { why: 'nothingToShow' }],
     ['a night that was never planned', { of: { run } }, { why: 'nothingToShow' }],
-    ['an entry that is not of the small life', { of: { entry: 'x' as never } }, { why: 'nothingToShow' }],
+    ['an entry that is none', { of: { entry: 'x' as never } }, { why: 'nothingToShow' }],
     ['a day that is still to come', { at: at('2026-09-02 12:00') }, { why: 'photoNotYet', at: at('2026-09-02 12:00') }],
     ['no bytes', { bytes: 0 }, { why: 'photoTooLarge', bytes: 0, most: mostPhotoBytes }],
     [
@@ -148,6 +149,42 @@ describe('what is refused', () => {
     if (!entry) throw new Error('not counted')
     expect(keep(photo({ entry }, 'c0'), '2026-09-01 11:30')(book.world()).ok).toBe(true)
   })
+})
+
+test('nothing more is kept of an entry that was crossed out', () => {
+  const book = tank()
+  const [entry] = book.does(pane([1], '2026-09-01 11:20'))
+  if (!entry) throw new Error('not counted')
+  book.does((world) => strikeOut(world, { target: entry }, at('2026-09-01 11:30')))
+  expect(refusalOf(keep(photo({ entry }, 'c0'), '2026-09-01 11:40')(book.world()))).toEqual({ why: 'nothingToShow' })
+})
+
+test('a parcel that went into another tank shows there, and one that went nowhere shows in none', () => {
+  const other = 'otherbox' as ParcelId
+  const book = given(lab, tankOf(cockle, usGal(60), { name: 'Cockle' }), came, planned, { ...came, parcel: other })
+  book.does(keep(photo({ parcel }, 'b0'), '2026-08-25 11:05'))
+  book.does(keep(photo({ parcel: other }, 'b1'), '2026-08-25 11:06'))
+  const told = (of: typeof cockle) => photosOfTank(book.world(), of, at('2026-08-26 10:00')).length
+  expect([told(longGallery), told(cockle)]).toEqual([1, 0])
+  book.note({ ...planned, run: 'nextnight' as RunId, tank: cockle, parcel: other, at: at('2026-08-25 13:00') })
+  expect([told(longGallery), told(cockle)]).toEqual([1, 1])
+  expect(photosOfTank(book.world(), cockle, at('2026-08-26 10:00'))[0]?.photos[0]?.fact.photo).toBe(sha('b1'))
+})
+
+test('photos of a bottle stay with it when its entry is put right', () => {
+  const book = given(lab, bottleOf({ holds: 120, received: '2026-08-20', seen: at('2026-08-20 18:00') }))
+  const first = () => {
+    const bottle = book.world().bottles.get(firstBottle)
+    if (!bottle) throw new Error('no bottle')
+    return bottle
+  }
+  const before = first()
+  book.does(keep(photo({ entry: before.entry }, 'f0'), '2026-08-21 10:00'))
+  book.does((world) => strikeOut(world, { target: before.entry }, at('2026-08-21 11:00')))
+  book.note({ ...before.recorded, at: at('2026-08-21 11:01') })
+  expect(first().entry).not.toBe(before.entry)
+  expect(photosOfBottle(book.world(), firstBottle).map(({ fact }) => fact.photo)).toEqual([sha('f0')])
+  expect(photosOfBottle(book.world(), 'another' as never)).toEqual([])
 })
 
 describe('said otherwise', () => {
