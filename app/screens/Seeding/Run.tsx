@@ -12,23 +12,22 @@ import {
   type TankDescribed,
   tankAt,
   toPourAt,
-  wallDay,
 } from '../../../core/index.ts'
-import { Actions, Button } from '../../parts/Actions.tsx'
+import { Button } from '../../parts/Actions.tsx'
 import { BigAct, Dock } from '../../parts/BigAct.tsx'
-import { MoreExact } from '../../parts/MoreExact.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { UndoBar } from '../../parts/UndoBar.tsx'
-import { useScreenLock } from '../../state/screenLock.ts'
-import { clock, nightWords, weekday } from '../../words/dates.ts'
+import { nightWords } from '../../words/dates.ts'
 import { millilitres } from '../../words/numbers.ts'
-import { everythingOn, lateWords, poursWords } from '../../words/seeding.ts'
+import { everythingOn, poursWords } from '../../words/seeding.ts'
 import { stepTold } from '../../words/stepTold.ts'
-import { watchWords } from '../../words/watch.ts'
 import { type Reading, useReading } from '../useReading.ts'
 import { AfterPour } from './AfterPour.tsx'
+import { Awake } from './Awake.tsx'
+import { CallOff } from './CallOff.tsx'
 import { ofTank } from './ofTank.ts'
 import { RunAlarms } from './RunAlarms.tsx'
+import { Pumps, RunAnswer } from './RunAnswer.tsx'
 import { RunSteps } from './RunSteps.tsx'
 import { Stopped } from './Stopped.tsx'
 import { PourKeys, Tally, WaterKeys } from './Tally.tsx'
@@ -71,7 +70,7 @@ const Night = ({ run, tank, reading }: NightProps) => {
     <Page
       title={tank.name}
       when={nightWords(run.plan.night)}
-      answer={<Answer run={run} front={front} running={running} reading={reading} />}
+      answer={<RunAnswer run={run} front={front} running={running} reading={reading} />}
       dock={
         <Dock>
           {!stopped && !done && run.is !== 'overnight' && front && (
@@ -128,43 +127,6 @@ const Night = ({ run, tank, reading }: NightProps) => {
   )
 }
 
-const Answer = ({
-  run,
-  front,
-  running,
-  reading,
-}: {
-  readonly run: RunNow
-  readonly front: RunStep | undefined
-  readonly running: Running
-  readonly reading: Reading
-}) => {
-  if (run.is === 'stopped') return run.run.stopped?.because === 'calledOff' ? 'Called off.' : everythingOn
-  if (!front) return 'All is back on. The night is done.'
-  const late = run.pumps && run.pumps.late > 0 && front.at === run.pumps.backBy ? run.pumps.late : front.late
-  const { zone, today } = reading
-  const day = wallDay(front.at, zone)
-  const loud = front.at === run.pumps?.backBy && reading.now >= front.at
-  return (
-    <span className="run-next">
-      <span className="run-clock">{clock(front.at, zone)}</span>{' '}
-      {day !== today && <span className="run-day">{weekday(day)}. </span>}
-      {loud && late > 0 && <strong className="run-late">{lateWords(late)}. </strong>}
-      <span>{sentence(stepTold(front.step, running.which).say)}</span>
-    </span>
-  )
-}
-
-const Pumps = ({ run: { pumps }, reading: { zone, now } }: { readonly run: RunNow; readonly reading: Reading }) =>
-  pumps && now < pumps.backBy ? (
-    <p>
-      Pumps off since {clock(pumps.off, zone)}. Back on by <strong>{clock(pumps.backBy, zone)}</strong>; sooner is
-      always allowed.
-    </p>
-  ) : null
-
-const sentence = (say: string): string => (say.endsWith('?') ? say : `${say}.`)
-
 const actLabel = (step: string): string => {
   const does = readStep(step)?.does
   return does === 'pour' ? 'Poured' : does === 'dark' ? 'It is dark' : 'Done'
@@ -174,33 +136,3 @@ const actSub = ({ step }: RunStep, { plan, run }: RunNow, { nameOf }: Running): 
   const rest = read?.does === 'pour' && read.place ? toPourAt(read.place, plan, run) : undefined
   return rest ? `${poursWords([rest])}, ${millilitres(rest.amount + rest.rinse)} in all` : nameOf(step)
 }
-
-const Awake = () => {
-  const { lock, ask } = useScreenLock()
-  return lock === 'awake' ? null : (
-    <>
-      <p role="status">{watchWords[lock]}</p>
-      {lock === 'asleep' && (
-        <Actions>
-          <Button kind="quiet" onAct={ask}>
-            Keep the screen on
-          </Button>
-        </Actions>
-      )}
-    </>
-  )
-}
-
-const CallOff = ({ running }: { readonly running: Running }) => (
-  <MoreExact label="Not tonight">
-    <p>
-      The plan ends; what was ticked and poured stays written down. The bottles can wait open, shaded and at room
-      temperature.
-    </p>
-    <Actions>
-      <Button kind="quiet" waiting={running.act.busy} onAct={() => void running.stop('calledOff', 'Called off.')}>
-        Call it off
-      </Button>
-    </Actions>
-  </MoreExact>
-)
