@@ -53,7 +53,8 @@ export const ThisPhone = () => {
             {held > 0 && <SaveBackup reading={reading} />}
             <SaveWithPhotos reading={reading} />
             <Restore />
-            <LeftOver />
+            {/* Where no photo was ever told of there are no pictures to look for. */}
+            {history.all.some(({ fact }) => fact.kind === 'photoKept') && <LeftOver />}
             <WroteIt reading={reading} />
           </Section>
           {unread.length > 0 && (
