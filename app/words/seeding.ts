@@ -45,9 +45,9 @@ export const poursWords = (pours: readonly { readonly into: WaterPlace; readonly
 
 export const neededWords = ({ bottles, exact }: Needed): string =>
   exact === bottles ? bottlesWords(bottles) : `${bottlesWords(bottles)}: ${number(exact)}, rounded up`
-/** "once more between 12 and 26 December". */
+/** "If you pour tonight, once more between 12 and 26 December": of a pour not made yet. */
 export const reseedWords = (from: Day, today: Day): string =>
-  `Pour once more between ${dayWords(addDays(from, 7 * reseedWeeks.first), today)} and ${dayWords(addDays(from, 7 * reseedWeeks.last), today)}: the first ones have young by then.`
+  `If you pour tonight, pour once more between ${dayWords(addDays(from, 7 * reseedWeeks.first), today)} and ${dayWords(addDays(from, 7 * reseedWeeks.last), today)}: the first ones have young by then.`
 
 const measuredOf = { ammonia: 'Ammonia', nitrite: 'Nitrite' } as const
 const askedOf = {
@@ -104,6 +104,10 @@ export const beforeAnswer = ({ tank, treated, gaps, needed }: BeforeSaid): strin
     return `Wait with live bottles for ${tank.name}: ${real.length === 1 ? 'one thing stands' : `${inWords(real.length)} things stand`} in the way.`
   return `${how} for ${tank.name}, poured in the dark with the pumps off for an hour.`
 }
+
+/** A night that was stopped: nobody has said that what was off is on. */
+export const leftOffWords = (tank: string, count: number): string =>
+  `${tank}: the night was stopped, and ${count === 1 ? 'one thing is' : `${inWords(count)} things are`} not ticked as back on`
 
 const nightIs = { best: 'best', fine: 'still fine', decide: 'a decision by now' } as const
 /** "tonight, dark from 21:00: best". */

@@ -1,7 +1,7 @@
 /** The loudest thing there is to say: pumps that are off too long. And, in the morning, what is still off. */
 import type { RunId } from '../basis/ids.ts'
 import { type Moment, moment, type Zone } from '../basis/zones.ts'
-import { openRuns, type RunNow } from '../seeding/run.ts'
+import { openRuns, type RunNow, stepBack, stillOff } from '../seeding/run.ts'
 import type { SeedingState } from '../seeding/state.ts'
 import type { TankDescribed } from '../tank/facts.ts'
 import { type TankState, tankKept } from '../tank/state.ts'
@@ -78,9 +78,14 @@ export const pumpNudges = (state: State, now: Moment, shown: ReadonlySet<string>
 
 /** Once, at the morning hour: from then on it stands on the screen until it is ticked. */
 export const morningNudges = (state: State, now: Moment, shown: ReadonlySet<string>): readonly MorningNudge[] =>
-  ofRuns(state, now, ({ run: { id }, plan, steps, is }, tank): readonly MorningNudge[] => {
+  ofRuns(state, now, (told, tank): readonly MorningNudge[] => {
+    const { plan, steps, is } = told
+    const { id } = told.run
     const key = `morning/${id}/${plan.morning}`
-    const open = steps.flatMap(({ step, done }) => (done === undefined ? [step] : []))
+    const open =
+      is === 'stopped'
+        ? stillOff(told).map((device) => stepBack(device, told))
+        : steps.flatMap(({ step, done }) => (done === undefined ? [step] : []))
     return is === 'planned' || now < plan.morning || shown.has(key)
       ? []
       : [{ is: 'morning', key, claims: [key], plannedAt: plan.morning, zone: tank.zone, tank, run: id, open }]

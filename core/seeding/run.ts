@@ -1,4 +1,5 @@
 /** Where a run stands at a moment: by clock times, so that a locked phone, a killed app or a new day change nothing. */
+import type { TankId } from '../basis/ids.ts'
 import { type Moment, moment } from '../basis/zones.ts'
 import type { SeedingPlanned } from './facts.ts'
 import { planOfRun, type Run, type SeedingState } from './state.ts'
@@ -29,6 +30,7 @@ export type RunNow = {
 /** A pump's step, switching it off. */
 export const isFlowOff = (step: string): boolean => /^(return|wave)/.test(step) && readStep(step)?.does === 'off'
 const isFlowOn = (step: string): boolean => /^(return|wave)/.test(step) && readStep(step)?.does === 'on'
+const isHeaterOn = (step: string): boolean => /^sumpHeater/.test(step) && readStep(step)?.does === 'on'
 const lateBy = (at: Moment, now: Moment): number => Math.max(0, Math.floor((now - at) / minute))
 
 /** The moment pumps went off: the first tick of one that is not on again. */
@@ -49,7 +51,8 @@ export const runNow = (run: Run, now: Moment): RunNow | undefined => {
   const off = pumpsOff(run, plan)
   const backBy = off === undefined ? undefined : moment(off + mostPumpMinutes * minute)
   const steps = plan.steps.map(({ step, at: planned }): RunStep => {
-    const at = backBy !== undefined && isFlowOn(step) ? backBy : planned
+    // A heater in the sump waits for the level, and so for the pumps.
+    const at = backBy !== undefined && (isFlowOn(step) || isHeaterOn(step)) ? backBy : planned
     const done = run.done.get(step)?.at
     return { step, at, done, late: done === undefined ? lateBy(at, now) : 0 }
   })
@@ -98,12 +101,29 @@ export const stillOff = ({ plan, run: { done } }: RunNow): readonly string[] => 
   return off.sort((a, b) => flows(b) - flows(a))
 }
 
-/** Runs with something left to do, the earliest first. A stopped one has none: everything was switched on. */
+/** When it was planned that pumps are on again; undefined where none stops. */
+export const pumpsPlannedBack = ({ plan }: RunNow): Moment | undefined =>
+  plan.steps.find(({ step }) => isFlowOn(step))?.at
+
+/**
+ * Runs with something left to do, the earliest first. A stopped one is among them for as long as anything that was ticked
+ * off is not ticked as back on: that it should be on is not that it is.
+ */
 export const openRuns = ({ runs }: SeedingState, now: Moment): readonly RunNow[] =>
   [...runs.values()]
     .flatMap((run) => runNow(run, now) ?? [])
-    .filter(({ is }) => is !== 'done' && is !== 'stopped')
+    .filter((run) => run.is !== 'done' && (run.is !== 'stopped' || stillOff(run).length > 0))
     .sort((a, b) => a.plan.off - b.plan.off)
+
+/** The last night of a tank that is over, with nothing left to do. */
+export const lastNight = ({ runs }: SeedingState, tank: TankId, now: Moment): RunNow | undefined =>
+  [...runs.values()]
+    .flatMap((run) => runNow(run, now) ?? [])
+    .filter(
+      (run) => run.plan.tank === tank && (run.is === 'done' || (run.is === 'stopped' && stillOff(run).length === 0)),
+    )
+    .sort((a, b) => a.plan.off - b.plan.off)
+    .at(-1)
 
 /** Hours a device has been off: from its tick to its tick, or to now; undefined while it runs. */
 export const hoursOff = ({ done }: Run, key: string, now: Moment): number | undefined => {

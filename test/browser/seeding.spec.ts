@@ -141,6 +141,16 @@ test('fish that breathe hard stop it with one touch, and the tally stays', async
   await expect(page.locator('.fact', { hasText: 'In' }).first()).toContainText('1,146')
   await page.getByRole('button', { name: /Return pump on$/ }).click()
   await expect(page.locator('.line').first()).toContainText('The top-off')
+  // Told everywhere until each is ticked: that all should be on is not that it is.
+  await go(page, '/food')
+  await page.getByRole('link', { name: /^Long Gallery: the night was stopped, and five things are not ticked/ }).click()
+  await expect(answer(page)).toHaveText('Everything on. Lid off. Air in.')
+  for (let left = 5; left > 0; left--)
+    await page.locator('.line').first().getByRole('button', { name: /^Done/ }).click()
+  await go(page, '/food')
+  await expect(page.getByRole('link', { name: /the night was stopped/ })).toHaveCount(0)
+  await go(page, '/seeding/longgallery')
+  await expect(page.getByRole('link', { name: /^The night of/ })).toBeVisible()
   expect((await diary(page)).join(' ')).toContain('fish breathed hard, everything on')
 })
 

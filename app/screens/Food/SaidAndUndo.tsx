@@ -44,7 +44,7 @@ export const SaidAndUndo = ({ said, isFirst, because, reading, onUndone }: SaidA
   const turn = said && said.wasFirst !== isFirst ? ` ${turnWords(isFirst, because)}` : ''
   return (
     <>
-      <output className="said">{said ? `${said.says}${turn}` : ''}</output>
+      <output className="said">{said ? `${said.says}${turn}` : ''}</output>{' '}
       {said && said.written.length > 0 && !busy && <LinkButton onAct={() => void undo(said.written)}>Undo</LinkButton>}
       {refusal && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}
     </>

@@ -4,11 +4,13 @@ import {
   doseWater,
   equipmentAt,
   gaps,
+  lastNight,
   lettersClosed,
   lettersOpen,
   openRuns,
   parcelsWaiting,
   podHuntersAt,
+  stillOff,
   treatedAt,
   wallDay,
 } from '../../../core/index.ts'
@@ -18,8 +20,8 @@ import { Notice } from '../../parts/Notice.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { useDraft } from '../../state/useDraft.ts'
-import { dayInFull } from '../../words/dates.ts'
-import { beforeAnswer, cautions, letterClosedWords, runLineWords } from '../../words/seeding.ts'
+import { dayInFull, dayWords } from '../../words/dates.ts'
+import { beforeAnswer, cautions, leftOffWords, letterClosedWords, runLineWords } from '../../words/seeding.ts'
 import { beforeFields, readBefore } from './beforeFields.ts'
 import { HowMany } from './HowMany.tsx'
 import type { OfTank } from './ofTank.ts'
@@ -38,6 +40,7 @@ export const Before = ({ tank, reading }: OfTank) => {
   const water = doseWater(tank.water)
   const needed = water && reach !== undefined ? bottlesNeeded(water, reach, hunters ?? false) : undefined
   const runs = openRuns(world, now).filter(({ plan }) => plan.tank === id)
+  const over = lastNight(world, id, now)
   const waiting = parcelsWaiting(world, now)
   const closed = lettersClosed(world, id, today)
   const act = (href: string, says: string, primary: boolean) => (
@@ -63,9 +66,18 @@ export const Before = ({ tank, reading }: OfTank) => {
       ))}
       {runs.map((run) => (
         <p key={run.run.id}>
-          <a href={`#/seeding/run/${run.run.id}`}>{runLineWords(tank.name, run, tank.zone)}</a>
+          <a href={`#/seeding/run/${run.run.id}`}>
+            {run.is === 'stopped'
+              ? leftOffWords(tank.name, stillOff(run).length)
+              : runLineWords(tank.name, run, tank.zone)}
+          </a>
         </p>
       ))}
+      {over && (
+        <p>
+          <a href={`#/seeding/run/${over.run.id}`}>The night of {dayWords(over.plan.night, today)}</a>
+        </p>
+      )}
       <Actions>
         {act('plan', 'Plan the night', equipment !== undefined && waiting.length > 0)}
         {act(

@@ -37,7 +37,7 @@ export const RunAlarms = ({ run, tank, reading }: OfTank & { readonly run: RunNo
       <p>
         {back === undefined
           ? `Set this phone’s own alarm for the morning, ${clock(morning, zone)}.`
-          : `Set this phone’s own alarm for ${clock(back, zone)}: the pumps back on. A closed app rings nothing.`}
+          : `Set this phone’s own alarm for ${clock(back, zone)}, the pumps back on, and one for ${clock(morning, zone)}, the rest. A closed app rings nothing.`}
       </p>
       <Actions>
         <Button

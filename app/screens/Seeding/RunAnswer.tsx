@@ -1,5 +1,5 @@
 /** What is next, large, with its hour; and while the pumps are off, when they must be back. */
-import { type RunNow, type RunStep, wallDay } from '../../../core/index.ts'
+import { pumpsPlannedBack, type RunNow, type RunStep, wallDay } from '../../../core/index.ts'
 import { clock, weekday } from '../../words/dates.ts'
 import { everythingOn, lateWords } from '../../words/seeding.ts'
 import { stepTold } from '../../words/stepTold.ts'
@@ -33,18 +33,18 @@ export const RunAnswer = ({
   )
 }
 
-export const Pumps = ({
-  run: { pumps },
-  reading: { zone, now },
-}: {
-  readonly run: RunNow
-  readonly reading: Reading
-}) =>
-  pumps && now < pumps.backBy ? (
+export const Pumps = ({ run, reading: { zone, now } }: { readonly run: RunNow; readonly reading: Reading }) => {
+  const { pumps } = run
+  if (!pumps || now >= pumps.backBy) return null
+  const back = clock(pumps.backBy, zone)
+  const planned = pumpsPlannedBack(run)
+  const rings = planned === undefined ? back : clock(planned, zone)
+  return (
     <p>
-      Pumps off since {clock(pumps.off, zone)}. Back on by <strong>{clock(pumps.backBy, zone)}</strong>; sooner is
-      always allowed.
+      Pumps off since {clock(pumps.off, zone)}. Back on by <strong>{back}</strong>; sooner is always allowed.
+      {rings !== back && ` The alarm was for ${rings}: set it to ${back}.`}
     </p>
-  ) : null
+  )
+}
 
 const sentence = (say: string): string => (say.endsWith('?') ? say : `${say}.`)

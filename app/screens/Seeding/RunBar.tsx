@@ -1,8 +1,8 @@
-/** On every screen: pumps that are off past their hour. On Tonight: the way to the night that is on. */
+/** On every screen: pumps that are off past their hour, and what a night that was stopped left off. On Tonight: the way to the night that is on. */
 import './runBar.css'
-import { openRuns, tankAt } from '../../../core/index.ts'
+import { openRuns, stillOff, tankAt } from '../../../core/index.ts'
 import { Notice } from '../../parts/Notice.tsx'
-import { pumpsOffWords, runLineWords } from '../../words/seeding.ts'
+import { leftOffWords, pumpsOffWords, runLineWords } from '../../words/seeding.ts'
 import { useReading } from '../useReading.ts'
 
 export const RunBar = ({ path }: { readonly path: string }) => {
@@ -18,6 +18,16 @@ export const RunBar = ({ path }: { readonly path: string }) => {
           <p>
             <a className="run-bar" href={`#${href}`}>
               {pumpsOffWords(tank.name, run.pumps.late)}
+            </a>
+          </p>
+        </Notice>
+      )
+    if (run.is === 'stopped')
+      return (
+        <Notice key={id} kind="caution">
+          <p>
+            <a className="run-bar" href={`#${href}`}>
+              {leftOffWords(tank.name, stillOff(run).length)}
             </a>
           </p>
         </Notice>

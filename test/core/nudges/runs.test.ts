@@ -7,6 +7,7 @@ import {
   planSeeding,
   pumpNudges,
   type RunId,
+  stopRun,
   tickStep,
   usualWishes,
 } from '../../../core/index.ts'
@@ -87,4 +88,17 @@ test('in the morning it is asked once what is still off', () => {
   expect(nudge?.open).toContain('skimmer-on')
   expect(morningNudges(book.world(), at('2027-06-16 08:00'), new Set(nudge?.claims))).toEqual([])
   expect(nextRunNudge(book.world(), at('2027-06-15 23:00'))).toBe(at('2027-06-16 07:30'))
+})
+
+test('a night that was stopped is loud until what was off is ticked as on, and in the morning only that is asked for', () => {
+  const { book, tick } = night()
+  tick('skimmer-off', '2027-06-15 21:25')
+  tick('return-off', '2027-06-15 21:45')
+  book.does((world) => stopRun(world, { run, because: 'fishBreathingHard' }, at('2027-06-15 21:50')))
+  expect(pumpNudges(book.world(), at('2027-06-15 22:50'), none).map(({ late }) => late)).toEqual([5])
+  tick('return-on', '2027-06-15 22:51')
+  expect(pumpNudges(book.world(), at('2027-06-15 23:50'), none)).toEqual([])
+  expect(morningNudges(book.world(), at('2027-06-16 07:31'), none).map(({ open }) => open)).toEqual([['skimmer-on']])
+  tick('skimmer-on', '2027-06-16 07:32')
+  expect(morningNudges(book.world(), at('2027-06-16 07:33'), none)).toEqual([])
 })

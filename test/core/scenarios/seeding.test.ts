@@ -5,6 +5,7 @@ import {
   bottlesNeeded,
   gaps,
   hoursOff,
+  lastNight,
   microlitres,
   notePour,
   openRuns,
@@ -182,7 +183,11 @@ test('fish breathing hard ends the run and keeps its tally', () => {
   book.does((world) => stopRun(world, { run, because: 'fishBreathingHard' }, at(`${tuesday} 21:55`)))
   const world = book.world()
   expect(standing(world, `${tuesday} 22:00`).is).toBe('stopped')
-  expect(openRuns(world, at(`${tuesday} 22:00`))).toEqual([])
+  // Stopped is not switched on: the night stays in hand until the pump is ticked.
+  expect(openRuns(world, at(`${tuesday} 22:00`)).map(({ run: { id } }) => id)).toEqual([run])
+  tick(book, 'return-on', `${tuesday} 22:01`)
+  expect(openRuns(book.world(), at(`${tuesday} 22:02`))).toEqual([])
+  expect(lastNight(book.world(), longGallery, at(`${tuesday} 22:02`))?.run.id).toBe(run)
   expect(world.runs.get(run)?.pours).toHaveLength(1)
   expect(refusalOf(stopRun(world, { run, because: 'calledOff' }, at(`${tuesday} 22:00`)))).toEqual({
     why: 'stoppedAlready',

@@ -111,6 +111,17 @@ describe('the night', () => {
     expect(after && toPourAt('display', asked, after)).toBeUndefined()
   })
 
+  test('a heater in the sump waits for the pumps, however late they went off', () => {
+    const devices = [...equipment.devices, { key: 'sumpHeater', device: 'sumpHeater' as const, stops: true }]
+    const book = given(lab, { ...equipment, devices })
+    book.does((world) => planSeeding(world, asked, at(`${tuesday} 18:00`)))
+    const heater = (now: string) => standing(book, now).steps.find(({ step }) => step === 'sumpHeater-on')
+    expect(heater('21:00')?.at).toBe(at(`${tuesday} 22:40`))
+    tick(book, 'return-off', '21:53')
+    expect(heater('22:41')).toMatchObject({ at: at(`${tuesday} 22:53`), late: 0 })
+    expect(standing(book, '22:41').pumps).toMatchObject({ backBy: at(`${tuesday} 22:53`), late: 0 })
+  })
+
   test('stopped, what is still off is told, what moves the water first', () => {
     const book = planned()
     for (const step of ['sock-out', 'skimmer-off', 'return-off']) tick(book, step, '21:40')
