@@ -1,31 +1,23 @@
 /**
- * What was just done at the freezer, what it changes in the order, and one touch that takes it back. It is said as soon as it
- * is written: a form that waited for its draft to be cleared would leave the "Undo" of the act before standing meanwhile.
+ * What was just done, and one touch that takes it back. It is said as soon as it is written: a form that waited for its draft
+ * to be cleared would leave the "Undo" of the act before standing meanwhile.
  */
-import { type Entry, type Fact, type FirstBecause, ok, type StrikeRefusal, strikeOut } from '../../../core/index.ts'
-import { LinkButton } from '../../parts/Actions.tsx'
-import { Notice } from '../../parts/Notice.tsx'
-import { useRequest } from '../../state/useRequest.ts'
-import { turnWords } from '../../words/moving.ts'
-import { refusalText } from '../../words/refusals.ts'
-import type { Reading } from '../useReading.ts'
+import { type Entry, type Fact, ok, type StrikeRefusal, strikeOut } from '../../core/index.ts'
+import { LinkButton } from '../parts/Actions.tsx'
+import { Notice } from '../parts/Notice.tsx'
+import { useRequest } from '../state/useRequest.ts'
+import type { Reading } from '../words/reading.ts'
+import { refusalText } from '../words/refusals.ts'
 
-export type SaidDone = {
-  readonly says: string
-  readonly written: readonly Entry<Fact>[]
-  /** Whether these came first before it was done. */
-  readonly wasFirst: boolean
-}
+export type SaidDone = { readonly says: string; readonly written: readonly Entry<Fact>[] }
 
 type SaidAndUndoProps = {
   readonly said: SaidDone | undefined
-  readonly isFirst: boolean
-  readonly because: FirstBecause | undefined
   readonly reading: Reading
   readonly onUndone: () => void
 }
 
-export const SaidAndUndo = ({ said, isFirst, because, reading, onUndone }: SaidAndUndoProps) => {
+export const SaidAndUndo = ({ said, reading, onUndone }: SaidAndUndoProps) => {
   const { busy, refusal, send } = useRequest<StrikeRefusal>()
   const undo = async (written: readonly Entry<Fact>[]) => {
     const done = await send((world, { now }) => {
@@ -41,10 +33,9 @@ export const SaidAndUndo = ({ said, isFirst, because, reading, onUndone }: SaidA
     })
     if (done) onUndone()
   }
-  const turn = said && said.wasFirst !== isFirst ? ` ${turnWords(isFirst, because)}` : ''
   return (
     <>
-      <output className="said">{said ? `${said.says}${turn}` : ''}</output>{' '}
+      <output className="said">{said?.says ?? ''}</output>{' '}
       {said && said.written.length > 0 && !busy && <LinkButton onAct={() => void undo(said.written)}>Undo</LinkButton>}
       {refusal && <Notice kind="refusal">{refusalText(refusal, reading)}</Notice>}
     </>

@@ -1,6 +1,7 @@
 /** The book and its pictures in one file, and the pictures of such a file taken in. */
 import {
   type Held,
+  history,
   isUnread,
   ok,
   type PhotoId,
@@ -119,9 +120,8 @@ export const picturesInFile = async (
 }
 
 const toldIn = (entries: readonly Held[]): ReadonlySet<PhotoId> => {
-  const facts = entries.flatMap((entry) => (isUnread(entry) ? [] : [entry]))
-  const struck = new Set(facts.flatMap(({ fact }) => (fact.kind === 'entryStruckOut' ? [fact.target] : [])))
-  return new Set(facts.flatMap(({ id, fact }) => (fact.kind === 'photoKept' && !struck.has(id) ? [fact.photo] : [])))
+  const { all, struck } = history(entries.flatMap((entry) => (isUnread(entry) ? [] : [entry])))
+  return new Set(all.flatMap(({ id, fact }) => (fact.kind === 'photoKept' && !struck.has(id) ? [fact.photo] : [])))
 }
 
 export type PicturesTaken = {

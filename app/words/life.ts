@@ -23,6 +23,7 @@ import { capital, inWords, number, plural, times, toDecimals } from './numbers.t
 import type { Reading } from './reading.ts'
 import { reasonText } from './reasons.ts'
 import { type AnyRefusal, refusalText } from './refusals.ts'
+import { animalWords, placeWords } from './seedingEntries.ts'
 
 /** Whole from ten up: an animal more or less is nothing there. */
 const figure = (value: number): string => toDecimals(value, value < 10 ? 1 : 0)
@@ -109,11 +110,9 @@ export const answerWithoutPour = (counts: number, kinds: number): string =>
     ? 'Nothing is written down of the small life yet.'
     : `${capital(plural(counts, 'count', 'counts'))}, ${kindsWords(kinds)}; no pour is written down.`
 
-const into = { display: 'the display', sump: 'the sump', refugium: 'the refugium' } as const
-const animals = { copepods: 'copepods', rotifers: 'rotifers', others: 'other animals' } as const
 export const pourWords = ({ animals: what, pours }: Pour): string =>
-  `${capital(list(what.map((each) => animals[each])) || 'live bottles')}: ${list(
-    pours.map(({ into: place, bottles }) => `${plural(bottles, 'bottle', 'bottles')} into ${into[place]}`),
+  `${capital(list(what.map((each) => animalWords[each])) || 'live bottles')}: ${list(
+    pours.map(({ into: place, bottles }) => `${plural(bottles, 'bottle', 'bottles')} into ${placeWords[place]}`),
   )}.`
 
 export const reseedWords = (reseed: Reseed, reading: Reading): readonly string[] => {

@@ -13,6 +13,7 @@ import {
   readyRanges,
   reseedWeeks,
   type saltOfPour,
+  stillOff,
   type TankDescribed,
   type WaterPlace,
   type Zone,
@@ -105,10 +106,6 @@ export const beforeAnswer = ({ tank, treated, gaps, needed }: BeforeSaid): strin
   return `${how} for ${tank.name}, poured in the dark with the pumps off for an hour.`
 }
 
-/** A night that was stopped: nobody has said that what was off is on. */
-export const leftOffWords = (tank: string, count: number): string =>
-  `${tank}: the night was stopped, and ${count === 1 ? 'one thing is' : `${inWords(count)} things are`} not ticked as back on`
-
 const nightIs = { best: 'best', fine: 'still fine', decide: 'a decision by now' } as const
 /** "tonight, dark from 21:00: best". */
 export const pourNightWords = ({ night, dark, is }: PourNight, tank: TankDescribed, now: Moment): string =>
@@ -174,13 +171,19 @@ export const hoursOffWords = (hours: number): string => {
 export const pumpsOffWords = (tank: string, late: number): string =>
   late > 0 ? `Switch the pumps of ${tank} on: ${lateWords(late)}.` : `Switch the pumps of ${tank} on now.`
 /** One line at the top of Tonight. */
-export const runLineWords = (tank: string, { is, plan, pumps, next }: RunNow, zone: Zone): string => {
+export const runLineWords = (tank: string, run: RunNow, zone: Zone): string => {
+  const { is, plan, pumps, next } = run
+  // Nobody has said that what was off is on.
+  if (is === 'stopped')
+    return `${tank}: the night was stopped, and ${leftOff(stillOff(run).length)} not ticked as back on`
   if (pumps) return `${tank}: pumps off, back on by ${clock(pumps.backBy, zone)}`
   if (is === 'planned') return `${tank}: live bottles, pumps off at ${clock(plan.off, zone)}`
   if (is === 'overnight') return `${tank}: overnight, the rest at ${clock(plan.morning, zone)}`
   if (is === 'morning') return `${tank}: still off since the night`
   return next ? `${tank}: next at ${clock(next.at, zone)}` : tank
 }
+
+const leftOff = (count: number): string => (count === 1 ? 'one thing is' : `${inWords(count)} things are`)
 
 export const leftWords = ({ left }: Balance): string =>
   left > 0

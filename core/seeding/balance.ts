@@ -24,16 +24,15 @@ export const balanceOf = ({ pours, water }: Run): Balance => {
   return { in: microlitres(came), out: microlitres(out), left: came - out }
 }
 
+const inAll = ({ pours }: Pick<SeedingPlanned, 'pours'>, each: number): Microlitres =>
+  microlitres(Math.round(pours.reduce((sum, { bottles }) => sum + bottles, 0) * each))
+
 /** What the bottles of a plan hold in all. */
-export const bottledIn = ({ pours, holds }: Pick<SeedingPlanned, 'pours' | 'holds'>): Microlitres =>
-  microlitres(Math.round(pours.reduce((sum, { bottles }) => sum + bottles, 0) * holds))
+export const bottledIn = (plan: Pick<SeedingPlanned, 'pours' | 'holds'>): Microlitres => inAll(plan, plan.holds)
 
 /** What a plan will bring in: bottles by what one holds, and a rinse each if it is new salt water. */
-export const plannedIn = ({ pours, holds, rinse }: Pick<SeedingPlanned, 'pours' | 'holds' | 'rinse'>): Microlitres => {
-  const bottles = pours.reduce((sum, each) => sum + each.bottles, 0)
-  const each = holds + (rinse?.of === 'newSaltWater' ? rinse.each : 0)
-  return microlitres(Math.round(bottles * each))
-}
+export const plannedIn = (plan: Pick<SeedingPlanned, 'pours' | 'holds' | 'rinse'>): Microlitres =>
+  inAll(plan, plan.holds + (plan.rinse?.of === 'newSaltWater' ? plan.rinse.each : 0))
 
 /**
  * What is still to be taken out at a step: before the pour what the bottles will bring, or half of that; afterwards what really

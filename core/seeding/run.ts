@@ -105,25 +105,18 @@ export const stillOff = ({ plan, run: { done } }: RunNow): readonly string[] => 
 export const pumpsPlannedBack = ({ plan }: RunNow): Moment | undefined =>
   plan.steps.find(({ step }) => isFlowOn(step))?.at
 
-/**
- * Runs with something left to do, the earliest first. A stopped one is among them for as long as anything that was ticked
- * off is not ticked as back on: that it should be on is not that it is.
- */
-export const openRuns = ({ runs }: SeedingState, now: Moment): readonly RunNow[] =>
-  [...runs.values()]
-    .flatMap((run) => runNow(run, now) ?? [])
-    .filter((run) => run.is !== 'done' && (run.is !== 'stopped' || stillOff(run).length > 0))
-    .sort((a, b) => a.plan.off - b.plan.off)
+/** Nothing is left to do. One that was stopped is over once all that was ticked off is ticked as on: that it should be is not that it is. */
+const isOver = (run: RunNow): boolean => run.is === 'done' || (run.is === 'stopped' && stillOff(run).length === 0)
+const runsByHour = ({ runs }: SeedingState, now: Moment): readonly RunNow[] =>
+  [...runs.values()].flatMap((run) => runNow(run, now) ?? []).sort((a, b) => a.plan.off - b.plan.off)
 
-/** The last night of a tank that is over, with nothing left to do. */
-export const lastNight = ({ runs }: SeedingState, tank: TankId, now: Moment): RunNow | undefined =>
-  [...runs.values()]
-    .flatMap((run) => runNow(run, now) ?? [])
-    .filter(
-      (run) => run.plan.tank === tank && (run.is === 'done' || (run.is === 'stopped' && stillOff(run).length === 0)),
-    )
-    .sort((a, b) => a.plan.off - b.plan.off)
-    .at(-1)
+/** Runs with something left to do, the earliest first. */
+export const openRuns = (state: SeedingState, now: Moment): readonly RunNow[] =>
+  runsByHour(state, now).filter((run) => !isOver(run))
+
+/** The last night of a tank that is over. */
+export const lastNight = (state: SeedingState, tank: TankId, now: Moment): RunNow | undefined =>
+  runsByHour(state, now).findLast((run) => run.plan.tank === tank && isOver(run))
 
 /** Hours a device has been off: from its tick to its tick, or to now; undefined while it runs. */
 export const hoursOff = ({ done }: Run, key: string, now: Moment): number | undefined => {

@@ -107,13 +107,16 @@ export const jarSample = (jar: JarSample, confidence: Confidence = 0.95): Result
   if (inAll > rinsedInto * (1 + forgiven)) return refuse({ why: 'lookedAtMoreThanRinsed', inAll, rinsedInto })
   const counted = tally(counts)
   if (!counted.ok) return counted
-  const share = kept ?? 1
   return ok({
-    perLitre: densityOf(counted.value, ((lookedAt * litres) / rinsedInto) * share, confidence),
-    inSample: (counted.value.mean * rinsedInto) / lookedAt / share,
+    perLitre: densityOf(counted.value, litresInLook(jar), confidence),
+    inSample: (counted.value.mean * rinsedInto) / lookedAt / (kept ?? 1),
     atLeast: kept === undefined,
   })
 }
+
+/** Litres of tank water whose animals stand in one look, less what the sieve lets through where that is known. */
+export const litresInLook = ({ litres, rinsedInto, lookedAt, kept = 1 }: Omit<JarSample, 'counts'>): number =>
+  ((lookedAt * litres) / rinsedInto) * kept
 
 export type TorchCount = { readonly median: number; readonly lowest: number; readonly highest: number }
 export type TorchRefusal =

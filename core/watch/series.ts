@@ -2,7 +2,15 @@
 import type { TankId } from '../basis/ids.ts'
 import type { Stamp } from '../ledger/stamp.ts'
 import { type CountsCompared, compareCounts } from './compare.ts'
-import { type AnimalDensity, animalDensity, type Looks, type TorchCount, torchCount, torchPanes } from './counts.ts'
+import {
+  type AnimalDensity,
+  animalDensity,
+  type Looks,
+  litresInLook,
+  type TorchCount,
+  torchCount,
+  torchPanes,
+} from './counts.ts'
 import type { Looked, SmallLifeCounted } from './facts.ts'
 import type { WatchState } from './state.ts'
 import { watchedOf } from './state.ts'
@@ -81,10 +89,7 @@ const keyOf = ({ looked, where = '' }: SmallLifeCounted): string => {
 /** Undefined for counts that another version may have written and nothing can be reckoned of. */
 const pointOf = (entry: Stamp, fact: SmallLifeCounted): CountPoint | undefined => {
   const { looked, counts } = fact
-  const each =
-    looked.how === 'jar'
-      ? ((looked.lookedAt * looked.litres) / looked.rinsedInto) * (looked.kept ?? 1)
-      : looked.frame / paneSquare
+  const each = looked.how === 'jar' ? litresInLook(looked) : looked.frame / paneSquare
   const looks = { counts, each }
   const density = animalDensity(looks)
   if (!density.ok) return undefined

@@ -19,23 +19,23 @@ import { Section } from '../../parts/Section.tsx'
 import { dayInFull } from '../../words/dates.ts'
 import { coverWords, frozenWords, leftWords } from '../../words/food.ts'
 import { list } from '../../words/list.ts'
-import { firstWords } from '../../words/moving.ts'
+import { firstWords, turnWords } from '../../words/moving.ts'
 import { keepingWords, lotName, placeName } from '../../words/names.ts'
 import { capital, millilitres, number, portions } from '../../words/numbers.ts'
 import { joinedWords, lotDoubt, sniffWords } from '../../words/trouble.ts'
+import { SaidAndUndo, type SaidDone } from '../SaidAndUndo.tsx'
 import { useReading } from '../useReading.ts'
 import { BagLabel } from './BagLabel.tsx'
 import { type Done, LotActs } from './LotActs.tsx'
 import { LotTrays } from './LotTrays.tsx'
 import { NotHere } from './NotHere.tsx'
-import { SaidAndUndo, type SaidDone } from './SaidAndUndo.tsx'
 import { spareIn } from './spare.ts'
 import { UnknownLot } from './UnknownFood.tsx'
 
 export const LotCard = ({ id }: { readonly id: LotId }) => {
   const reading = useReading()
   const { world, now, today } = reading
-  const [said, setSaid] = useState<SaidDone>()
+  const [said, setSaid] = useState<SaidDone & { readonly wasFirst: boolean }>()
   const lot = world.lots.get(id)
   const food = lot && foodAt(world, lot.made.food, now)
   if (!lot) return <NotHere title="Portions" says="These portions are not on record." />
@@ -53,6 +53,7 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
   const joined = joinedWords(lot, (other) => lotName(world, other), today)
   const lastSniff = lot.smelled.at(-1)
   const done: Done = (says, written = []) => setSaid({ says, written, wasFirst: first !== undefined })
+  const turn = said && said.wasFirst !== (first !== undefined) ? ` ${turnWords(first !== undefined, because)}` : ''
   const facts = [
     { term: 'Food', fact: food.name, note: `${millilitres(each)} in each.` },
     { term: 'Where', fact: placeName(world, lot.place, now) },
@@ -95,9 +96,7 @@ export const LotCard = ({ id }: { readonly id: LotId }) => {
         <LotTrays lot={lot} onDone={done} />
         {/* Beside the deeds, and their turn further down: an answer that grew above the thumb would move the page under it. */}
         <SaidAndUndo
-          said={said}
-          isFirst={first !== undefined}
-          because={because}
+          said={said && { ...said, says: `${said.says}${turn}` }}
           reading={reading}
           onUndone={() => setSaid(undefined)}
         />

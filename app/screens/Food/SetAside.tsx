@@ -15,9 +15,9 @@ import { Section } from '../../parts/Section.tsx'
 import { bottleName, keepingWords, lotName, placeName } from '../../words/names.ts'
 import { capital, millilitres, portions } from '../../words/numbers.ts'
 import { asideWords, thawedWords } from '../../words/trouble.ts'
+import { SaidAndUndo, type SaidDone } from '../SaidAndUndo.tsx'
 import type { Reading } from '../useReading.ts'
 import { Refused } from './Refused.tsx'
-import { SaidAndUndo, type SaidDone } from './SaidAndUndo.tsx'
 import type { Spare } from './spare.ts'
 import { type FormAsk, placed, useAct } from './useAct.ts'
 
@@ -99,18 +99,12 @@ export const SetAside = ({ shelves, spare, reading }: SetAsideProps) => {
   if (items.length === 0 && !said) return null
   const send = async (ask: FormAsk, says: string) => {
     const written = await act.send(ask)
-    if (written) setSaid({ says, written, wasFirst: false })
+    if (written) setSaid({ says, written })
   }
   return (
     <Section title="Set aside or thawed">
       <p className="shelf-facts">Taken for no dose and counted in no figure. Left here, nothing happens to it.</p>
-      <SaidAndUndo
-        said={said}
-        isFirst={false}
-        because={undefined}
-        reading={reading}
-        onUndone={() => setSaid(undefined)}
-      />
+      <SaidAndUndo said={said} reading={reading} onUndone={() => setSaid(undefined)} />
       <Refused act={act} />
       <Lines>
         {items.map(({ id, name, href, amount, says, back, bin }) => (

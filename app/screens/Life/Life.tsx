@@ -21,17 +21,16 @@ import { Section } from '../../parts/Section.tsx'
 import { dayWords } from '../../words/dates.ts'
 import { answerWithoutPour, podEatersWords, pourWords, reseedWords, sinceWords } from '../../words/life.ts'
 import { allPhotosWords } from '../../words/photos.ts'
-import { SaidAndUndo } from '../Food/SaidAndUndo.tsx'
 import { AddPhoto } from '../Photos/AddPhoto.tsx'
 import { PhotosOf } from '../Photos/PhotosOf.tsx'
+import { SaidAndUndo, type SaidDone } from '../SaidAndUndo.tsx'
 import { Counts } from './Counts.tsx'
 import { Kinds } from './Kinds.tsx'
-import type { Kept } from './rooms.tsx'
 import { useTankReading } from './useTankReading.ts'
 
 type LifeProps = {
   readonly tank: TankDescribed
-  readonly kept: Kept | undefined
+  readonly kept: SaidDone | undefined
   readonly onUndone: () => void
 }
 
@@ -58,13 +57,7 @@ export const Life = ({ tank, kept, onUndone }: LifeProps) => {
       answer={since ? sinceWords(since) : answerWithoutPour(counted, kinds.length)}
     >
       <div>
-        <SaidAndUndo
-          said={kept && { ...kept, wasFirst: false }}
-          isFirst={false}
-          because={undefined}
-          reading={reading}
-          onUndone={onUndone}
-        />
+        <SaidAndUndo said={kept} reading={reading} onUndone={onUndone} />
         {about && (
           <AddPhoto
             key={about.id}

@@ -6,6 +6,7 @@ import { type Entry, type Fact, type TankId, tankKept } from '../../../core/inde
 import { ButtonLink } from '../../parts/Actions.tsx'
 import { Empty } from '../../parts/Empty.tsx'
 import { Page } from '../../parts/Page.tsx'
+import type { SaidDone } from '../SaidAndUndo.tsx'
 import { useReading } from '../useReading.ts'
 import { CountForm } from './CountForm.tsx'
 import { KeyWalk } from './KeyWalk.tsx'
@@ -14,14 +15,13 @@ import { LifePage } from './LifePage.tsx'
 import { LifePhotos } from './LifePhotos.tsx'
 import { TorchCount } from './TorchCount.tsx'
 
-export type Kept = { readonly says: string; readonly written: readonly Entry<Fact>[] }
 /** It is on disk: said on the way back, with one touch that takes it back. */
 export type OnKept = (says: string, written: readonly Entry<Fact>[]) => void
 
 export const LifeRoutes = ({ tank: id }: { readonly tank: TankId }) => {
   const { world, now } = useReading()
   const [, navigate] = useLocation()
-  const [kept, setKept] = useState<Kept>()
+  const [kept, setKept] = useState<SaidDone>()
   const tank = tankKept(world, id, now)
   if (!tank)
     return (

@@ -7,7 +7,7 @@ import { now } from '../../state/clock.ts'
 import { takePhoto } from '../../state/photos.ts'
 import { keptWords, photoRefusal, withoutText } from '../../words/photos.ts'
 import { refusalText } from '../../words/refusals.ts'
-import { SaidAndUndo } from '../Food/SaidAndUndo.tsx'
+import { SaidAndUndo, type SaidDone } from '../SaidAndUndo.tsx'
 import type { Reading } from '../useReading.ts'
 import { Picture } from './Picture.tsx'
 
@@ -22,18 +22,13 @@ type AddPhotoProps = {
   readonly reading: Reading
 }
 
-type Adding = {
-  readonly busy: boolean
-  readonly said?: string
-  readonly written: readonly Entry<Fact>[]
-  readonly wrong?: string
-}
-const idle: Adding = { busy: false, written: [] }
+type Adding = { readonly busy: boolean; readonly said?: SaidDone | undefined; readonly wrong?: string | undefined }
+const idle: Adding = { busy: false }
 
 export const AddPhoto = ({ of, label = 'Add a photo', about, hint, like, reading }: AddPhotoProps) => {
   const [adding, setAdding] = useState<Adding>(idle)
   const add = async (files: readonly File[]) => {
-    setAdding({ ...idle, busy: true })
+    setAdding({ busy: true })
     const written: Entry<Fact>[] = []
     let kept = 0
     let wrong: string | undefined
@@ -50,12 +45,7 @@ export const AddPhoto = ({ of, label = 'Add a photo', about, hint, like, reading
         else wrong = without.why === 'storageFull' ? withoutText : refusalText(without, reading)
       }
     } finally {
-      setAdding({
-        busy: false,
-        written,
-        ...(kept > 0 ? { said: keptWords(kept) } : {}),
-        ...(wrong ? { wrong } : {}),
-      })
+      setAdding({ busy: false, said: kept > 0 ? { says: keptWords(kept), written } : undefined, wrong })
     }
   }
   return (
@@ -76,13 +66,7 @@ export const AddPhoto = ({ of, label = 'Add a photo', about, hint, like, reading
         onFiles={(files) => !adding.busy && void add(files)}
       />
       {adding.busy && <Loading says="Keeping it …" />}
-      <SaidAndUndo
-        said={adding.said ? { says: adding.said, written: adding.written, wasFirst: false } : undefined}
-        isFirst={false}
-        because={undefined}
-        reading={reading}
-        onUndone={() => setAdding(idle)}
-      />
+      <SaidAndUndo said={adding.said} reading={reading} onUndone={() => setAdding(idle)} />
     </div>
   )
 }

@@ -5,7 +5,7 @@ import { Actions, Button, LinkButton } from '../../parts/Actions.tsx'
 import { bytesWords, notHereText, takenOn } from '../../words/photos.ts'
 import { CrossOut } from '../Diary/CrossOut.tsx'
 import type { Reading } from '../useReading.ts'
-import { Picture } from './Picture.tsx'
+import { PictureShown } from './Picture.tsx'
 import { SayOfPhoto } from './SayOfPhoto.tsx'
 import { usePicture } from './usePicture.ts'
 
@@ -18,12 +18,13 @@ export const PhotoWhole = ({ photo, reading, onClose }: PhotoWholeProps) => {
   const [asked, setAsked] = useState<'say' | 'crossOut'>()
   const [inColours, setInColours] = useState(false)
   const panel = useRef<HTMLDivElement>(null)
-  const here = usePicture(fact.photo).is !== 'notHere'
+  const shown = usePicture(fact.photo)
+  const here = shown.is !== 'notHere'
   // Closed before it goes: only then does the browser give the focus back to what opened it.
   useLayoutEffect(() => {
-    const shown = dialog.current
-    shown?.showModal()
-    return () => shown?.close()
+    const opened = dialog.current
+    opened?.showModal()
+    return () => opened?.close()
   }, [])
   // The button that asked is gone.
   useEffect(() => {
@@ -34,7 +35,7 @@ export const PhotoWhole = ({ photo, reading, onClose }: PhotoWholeProps) => {
       <h2 className="section-title" id={title}>
         {takenOn(fact.at, reading)}
       </h2>
-      {here ? <Picture fact={fact} reading={reading} inColours={inColours} /> : <p>{notHereText}</p>}
+      {here ? <PictureShown fact={fact} reading={reading} inColours={inColours} shown={shown} /> : <p>{notHereText}</p>}
       {fact.words && <p>{fact.words}</p>}
       <p className="photo-size">{bytesWords(fact.bytes)}</p>
       {asked === 'say' && (

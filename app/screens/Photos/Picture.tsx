@@ -3,7 +3,7 @@ import './photos.css'
 import type { PhotoKept } from '../../../core/index.ts'
 import { photoSays, unreadableText } from '../../words/photos.ts'
 import type { Reading } from '../useReading.ts'
-import { usePicture } from './usePicture.ts'
+import { type Shown, usePicture } from './usePicture.ts'
 
 type PictureProps = {
   readonly fact: PhotoKept
@@ -13,17 +13,23 @@ type PictureProps = {
   readonly inColours?: boolean
 }
 
-export const Picture = ({ fact, reading, square = false, inColours = false }: PictureProps) => {
-  const shown = usePicture(fact.photo)
-  return (
-    <span className="photo" data-square={square || undefined} data-colours={inColours || undefined}>
-      {shown.is === 'here' && <img src={shown.url} alt={photoSays(fact, reading)} />}
-      {(shown.is === 'notHere' || shown.is === 'unreadable') && (
-        <span className="photo-none">
-          {shown.is === 'notHere' ? 'Not on this phone' : unreadableText}
-          <span className="for-ears">: {photoSays(fact, reading)}</span>
-        </span>
-      )}
-    </span>
-  )
-}
+export const Picture = (props: PictureProps) => <PictureShown {...props} shown={usePicture(props.fact.photo)} />
+
+/** For whoever has asked for it already. */
+export const PictureShown = ({
+  fact,
+  reading,
+  square = false,
+  inColours = false,
+  shown,
+}: PictureProps & { readonly shown: Shown }) => (
+  <span className="photo" data-square={square || undefined} data-colours={inColours || undefined}>
+    {shown.is === 'here' && <img src={shown.url} alt={photoSays(fact, reading)} />}
+    {(shown.is === 'notHere' || shown.is === 'unreadable') && (
+      <span className="photo-none">
+        {shown.is === 'notHere' ? 'Not on this phone' : unreadableText}
+        <span className="for-ears">: {photoSays(fact, reading)}</span>
+      </span>
+    )}
+  </span>
+)

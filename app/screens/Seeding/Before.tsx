@@ -10,7 +10,6 @@ import {
   openRuns,
   parcelsWaiting,
   podHuntersAt,
-  stillOff,
   treatedAt,
   wallDay,
 } from '../../../core/index.ts'
@@ -21,7 +20,7 @@ import { Page } from '../../parts/Page.tsx'
 import { Section } from '../../parts/Section.tsx'
 import { useDraft } from '../../state/useDraft.ts'
 import { dayInFull, dayWords } from '../../words/dates.ts'
-import { beforeAnswer, cautions, leftOffWords, letterClosedWords, runLineWords } from '../../words/seeding.ts'
+import { beforeAnswer, cautions, letterClosedWords, runLineWords } from '../../words/seeding.ts'
 import { beforeFields, readBefore } from './beforeFields.ts'
 import { HowMany } from './HowMany.tsx'
 import type { OfTank } from './ofTank.ts'
@@ -66,11 +65,7 @@ export const Before = ({ tank, reading }: OfTank) => {
       ))}
       {runs.map((run) => (
         <p key={run.run.id}>
-          <a href={`#/seeding/run/${run.run.id}`}>
-            {run.is === 'stopped'
-              ? leftOffWords(tank.name, stillOff(run).length)
-              : runLineWords(tank.name, run, tank.zone)}
-          </a>
+          <a href={`#/seeding/run/${run.run.id}`}>{runLineWords(tank.name, run, tank.zone)}</a>
         </p>
       ))}
       {over && (

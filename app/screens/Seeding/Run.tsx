@@ -17,13 +17,14 @@ import { Button } from '../../parts/Actions.tsx'
 import { BigAct, Dock } from '../../parts/BigAct.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { UndoBar } from '../../parts/UndoBar.tsx'
+import { useScreenLock } from '../../state/screenLock.ts'
 import { nightWords } from '../../words/dates.ts'
 import { millilitres } from '../../words/numbers.ts'
 import { everythingOn, poursWords } from '../../words/seeding.ts'
 import { stepTold } from '../../words/stepTold.ts'
+import { KeepAwake } from '../KeepAwake.tsx'
 import { type Reading, useReading } from '../useReading.ts'
 import { AfterPour } from './AfterPour.tsx'
-import { Awake } from './Awake.tsx'
 import { CallOff } from './CallOff.tsx'
 import { ofTank } from './ofTank.ts'
 import { RunAlarms } from './RunAlarms.tsx'
@@ -125,6 +126,12 @@ const Night = ({ run, tank, reading }: NightProps) => {
       </p>
     </Page>
   )
+}
+
+/** Asked for while it stands on the page, and silent once it is granted. */
+const Awake = () => {
+  const screen = useScreenLock()
+  return screen.lock === 'awake' ? null : <KeepAwake {...screen} />
 }
 
 const actLabel = (step: string): string => {

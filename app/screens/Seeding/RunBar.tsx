@@ -1,8 +1,8 @@
 /** On every screen: pumps that are off past their hour, and what a night that was stopped left off. On Tonight: the way to the night that is on. */
 import './runBar.css'
-import { openRuns, stillOff, tankAt } from '../../../core/index.ts'
+import { openRuns, tankAt } from '../../../core/index.ts'
 import { Notice } from '../../parts/Notice.tsx'
-import { leftOffWords, pumpsOffWords, runLineWords } from '../../words/seeding.ts'
+import { pumpsOffWords, runLineWords } from '../../words/seeding.ts'
 import { useReading } from '../useReading.ts'
 
 export const RunBar = ({ path }: { readonly path: string }) => {
@@ -12,32 +12,20 @@ export const RunBar = ({ path }: { readonly path: string }) => {
     const href = `/seeding/run/${id}`
     const tank = tankAt(world, run.plan.tank, now)
     if (!tank || path === href) return null
-    if (run.pumps && now >= run.pumps.backBy)
-      return (
-        <Notice key={id} kind="caution">
-          <p>
-            <a className="run-bar" href={`#${href}`}>
-              {pumpsOffWords(tank.name, run.pumps.late)}
-            </a>
-          </p>
-        </Notice>
-      )
-    if (run.is === 'stopped')
-      return (
-        <Notice key={id} kind="caution">
-          <p>
-            <a className="run-bar" href={`#${href}`}>
-              {leftOffWords(tank.name, stillOff(run).length)}
-            </a>
-          </p>
-        </Notice>
-      )
-    return path === '/' || path.startsWith('/tank/') ? (
+    const late = run.pumps && now >= run.pumps.backBy ? run.pumps.late : undefined
+    const line = (
       <p key={id}>
         <a className="run-bar" href={`#${href}`}>
-          {runLineWords(tank.name, run, tank.zone)}
+          {late === undefined ? runLineWords(tank.name, run, tank.zone) : pumpsOffWords(tank.name, late)}
         </a>
       </p>
-    ) : null
+    )
+    if (late !== undefined || run.is === 'stopped')
+      return (
+        <Notice key={id} kind="caution">
+          {line}
+        </Notice>
+      )
+    return path === '/' || path.startsWith('/tank/') ? line : null
   })
 }

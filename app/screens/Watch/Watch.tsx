@@ -2,7 +2,7 @@
 import './watch.css'
 import { useEffect, useState } from 'react'
 import { nextNudge, tanksDue } from '../../../core/index.ts'
-import { Actions, Button, ButtonLink, LinkButton } from '../../parts/Actions.tsx'
+import { Button, ButtonLink, LinkButton } from '../../parts/Actions.tsx'
 import { Dock } from '../../parts/BigAct.tsx'
 import { Page } from '../../parts/Page.tsx'
 import { wishesOf } from '../../reminders/asked.ts'
@@ -11,7 +11,8 @@ import { buzz } from '../../state/haptic.ts'
 import { phoneZone } from '../../state/phoneZone.ts'
 import { useScreenLock } from '../../state/screenLock.ts'
 import { clock } from '../../words/dates.ts'
-import { timeForWords, watchingWords, watchWords } from '../../words/watch.ts'
+import { timeForWords, watchingWords } from '../../words/watch.ts'
+import { KeepAwake } from '../KeepAwake.tsx'
 import { useReading } from '../useReading.ts'
 
 const none: ReadonlySet<string> = new Set()
@@ -22,7 +23,7 @@ export const Watch = () => {
   const { world, now, zone } = useReading()
   const wishes = wishesOf(useMatter('wishes'), phoneZone())
   const [snoozedUntil, setSnoozedUntil] = useState(0)
-  const { lock, ask } = useScreenLock()
+  const screen = useScreenLock()
   const due = now < snoozedUntil ? [] : tanksDue(world, now, wishes)
   const calling = due.length > 0
   useEffect(() => {
@@ -58,14 +59,7 @@ export const Watch = () => {
         <span className="for-ears">The time at the tank: </span>
         {clock(now, zone)}
       </p>
-      <p role="status">{watchWords[lock]}</p>
-      {lock === 'asleep' && (
-        <Actions>
-          <Button kind="quiet" onAct={ask}>
-            Keep the screen on
-          </Button>
-        </Actions>
-      )}
+      <KeepAwake {...screen} />
       <LinkButton onAct={() => window.history.back()}>Leave the watch</LinkButton>
     </Page>
   )

@@ -1,5 +1,5 @@
 /** The shelf of finished bottles: what each fed, what fell on the floor, what a dose came to. */
-import { closing, doseCost, doseToFreeze, photosOfBottle } from '../../../../core/index.ts'
+import { closing, doseCost, doseToFreeze, photosByBottle } from '../../../../core/index.ts'
 import { Empty } from '../../../parts/Empty.tsx'
 import { Line, Lines } from '../../../parts/Lines.tsx'
 import { Page } from '../../../parts/Page.tsx'
@@ -17,6 +17,7 @@ export const Finished = () => {
   const reading = useReading()
   const { world, now, today } = reading
   const accounts = useAccounts()
+  const photos = photosByBottle(world)
   const past = [...accounts.values()]
     .map((account) => {
       const { dose } = doseToFreeze(world, account.bottle.recorded.food, now)
@@ -59,7 +60,7 @@ export const Finished = () => {
                   </p>
                 </div>
               </div>
-              <Thumbs photos={photosOfBottle(world, bottle.id)} reading={reading} />
+              <Thumbs photos={photos.get(bottle.id) ?? []} reading={reading} />
             </Line>
           ))}
         </Lines>

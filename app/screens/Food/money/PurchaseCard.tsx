@@ -21,9 +21,9 @@ import { dayInFull } from '../../../words/dates.ts'
 import { price } from '../../../words/money.ts'
 import { capital } from '../../../words/numbers.ts'
 import { moneyText, parcelWords, shareWords, sharingWords, thingWords } from '../../../words/parcel.ts'
+import { SaidAndUndo } from '../../SaidAndUndo.tsx'
 import { useReading } from '../../useReading.ts'
 import { NotHere } from '../NotHere.tsx'
-import { SaidAndUndo } from '../SaidAndUndo.tsx'
 import { PurchaseForm } from './PurchaseForm.tsx'
 import { knownPurchaseFields, type PurchaseFields } from './purchaseFields.ts'
 import { savePurchase } from './readPurchase.ts'
@@ -52,9 +52,7 @@ export const PurchaseCard = ({ id, written, onWritten }: PurchaseCardProps) => {
     <Page title="A parcel" answer={parcelWords(whole.ok ? whole.value : purchase.paid, purchase.things, world, now)}>
       <div>
         <SaidAndUndo
-          said={mine.length > 0 ? { says: 'On record.', written: mine, wasFirst: false } : undefined}
-          isFirst={false}
-          because={undefined}
+          said={mine.length > 0 ? { says: 'On record.', written: mine } : undefined}
           reading={reading}
           onUndone={() => onWritten([])}
         />

@@ -12,8 +12,8 @@ import { useDraft } from '../../../state/useDraft.ts'
 import { list } from '../../../words/list.ts'
 import { placeName } from '../../../words/names.ts'
 import { labelsAnswer, warningNames } from '../../../words/paper.ts'
+import { SaidAndUndo, type SaidDone } from '../../SaidAndUndo.tsx'
 import { type Reading, useReading } from '../../useReading.ts'
-import { SaidAndUndo, type SaidDone } from '../SaidAndUndo.tsx'
 import { Label, LabelByHand } from './Label.tsx'
 import { TicksForm } from './TicksForm.tsx'
 
@@ -123,17 +123,11 @@ export const LabelSheet = ({ only }: { readonly only?: LotId | undefined }) => {
               <TicksForm
                 key={ticksOf.lot.id}
                 lot={ticksOf.lot}
-                onDone={(says, written = []) => setSaid({ says, written, wasFirst: false })}
+                onDone={(says, written = []) => setSaid({ says, written })}
               />
             )}
           </MoreExact>
-          <SaidAndUndo
-            said={said}
-            isFirst={false}
-            because={undefined}
-            reading={reading}
-            onUndone={() => setSaid(undefined)}
-          />
+          <SaidAndUndo said={said} reading={reading} onUndone={() => setSaid(undefined)} />
         </>
       )}
     </Page>

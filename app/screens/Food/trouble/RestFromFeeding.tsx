@@ -20,9 +20,9 @@ import { Form } from '../../../parts/Form.tsx'
 import { Section } from '../../../parts/Section.tsx'
 import { useDraft } from '../../../state/useDraft.ts'
 import { dayEcho, dayWords, nightWords } from '../../../words/dates.ts'
+import { SaidAndUndo, type SaidDone } from '../../SaidAndUndo.tsx'
 import type { Reading } from '../../useReading.ts'
 import { Refused } from '../Refused.tsx'
-import { SaidAndUndo, type SaidDone } from '../SaidAndUndo.tsx'
 import { placed, trouble, useAct } from '../useAct.ts'
 
 type RestProps = {
@@ -59,18 +59,11 @@ export const RestFromFeeding = ({ tank, plan, noted, reading }: RestProps) => {
     setSaid({
       says: `${tank.name} rests until ${nightWords(until)}, ${dayWords(until, today)}.`,
       written,
-      wasFirst: false,
     })
   }
   return (
     <Section title="Feed nothing for now">
-      <SaidAndUndo
-        said={said}
-        isFirst={false}
-        because={undefined}
-        reading={reading}
-        onUndone={() => setSaid(undefined)}
-      />
+      <SaidAndUndo said={said} reading={reading} onUndone={() => setSaid(undefined)} />
       {held && held > tonight && !said && (
         <p>
           {tank.name} is on hold until {nightWords(held)}, {dayWords(held, today)}.

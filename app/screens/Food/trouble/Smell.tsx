@@ -22,12 +22,12 @@ import { useDraft } from '../../../state/useDraft.ts'
 import { bottleName, lotName, tankName } from '../../../words/names.ts'
 import { capital, millilitres, portions } from '../../../words/numbers.ts'
 import { asideWords, sniffOptions, sniffWords, strongIsNormal, tracedWords } from '../../../words/trouble.ts'
+import { SaidAndUndo, type SaidDone } from '../../SaidAndUndo.tsx'
 import { Unfinished } from '../../Unfinished.tsx'
 import { type Reading, useReading } from '../../useReading.ts'
 import { NotHere } from '../NotHere.tsx'
 import { NotNow } from '../NotNow.tsx'
 import { Refused } from '../Refused.tsx'
-import { SaidAndUndo, type SaidDone } from '../SaidAndUndo.tsx'
 import { placed, trouble, useAct } from '../useAct.ts'
 
 type SmellFields = { readonly found: FoodSmelled['found'] | ''; readonly words: string }
@@ -69,7 +69,7 @@ export const Smell = ({ thing }: { readonly thing: FoodThing }) => {
     if (!written || !found) return
     void clear()
     setTried(false)
-    setSaid({ says: saidWords[found], written, wasFirst: false })
+    setSaid({ says: saidWords[found], written })
     document.documentElement.scrollTop = 0
   }
   const doubtful = it.aside !== undefined || fields.found === 'unsure' || fields.found === 'off'
@@ -79,13 +79,7 @@ export const Smell = ({ thing }: { readonly thing: FoodThing }) => {
       answer={first ? sniffWords(first, reading) : 'Its first sniff is not on record yet.'}
     >
       <div>
-        <SaidAndUndo
-          said={said}
-          isFirst={false}
-          because={undefined}
-          reading={reading}
-          onUndone={() => setSaid(undefined)}
-        />
+        <SaidAndUndo said={said} reading={reading} onUndone={() => setSaid(undefined)} />
         {it.aside && <p>{capital(asideWords(it.aside, reading))}.</p>}
         {last && last !== first && it.aside?.because !== 'smell' && <p>Last time: {sniffWords(last, reading)}</p>}
         {!first && <p className="shelf-facts">{strongIsNormal}</p>}
